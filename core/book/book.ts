@@ -1,0 +1,112 @@
+// What the book can be asked and told, as types without SQL: procedures are written against these, so
+// that SQLite today and PostgreSQL later stand behind the same words. A query is handed a reader and
+// cannot write by mistake; a command is handed a writer inside its one transaction.
+import type { Component } from '../catalogue/component.ts';
+import type { RuleTables } from '../catalogue/rules.ts';
+import type { DesignGeometry } from '../gang/design.ts';
+import type { Job, Pour } from '../plan/pours.ts';
+import type { Location, Movement, Owner } from '../yard/movement.ts';
+import type { StockLine } from '../yard/quantities.ts';
+
+/** A component as the book keeps it: the catalogue's facts, and what the yard and the hire desk add. */
+export interface BookComponent extends Component {
+  /** The panel system it belongs to; null for things of no system. */
+  readonly system: string | null;
+  /** Hire of one piece for one calendar day in minor units; null where it cannot be hired. */
+  readonly hirePerDayCents: number | null;
+  /** Hours of work that a re-gang spends on one such piece put in or taken out. */
+  readonly regangPerPieceH: number;
+  readonly remark: string | null;
+}
+
+/** The rule tables of a panel system; every change is a new version, old ones stay. */
+export interface RuleVersion {
+  readonly system: string;
+  readonly systemName: string;
+  readonly version: number;
+  readonly rules: RuleTables;
+}
+
+export type Hand = 'left' | 'right' | 'symmetrical';
+
+/** A gang on paper. Lists of pieces are never stored: they follow from geometry and rule tables. */
+export interface Design {
+  readonly code: string;
+  readonly name: string;
+  readonly system: string;
+  readonly revision: string;
+  readonly hand: Hand;
+  readonly geometry: DesignGeometry;
+  /** Shift hours to assemble it from loose pieces, and to break it down. */
+  readonly assembleH: number;
+  readonly breakDownH: number;
+}
+
+export interface StoredPlan {
+  readonly id: string;
+  readonly job: string;
+  readonly madeAt: string;
+  /** The input and answer of `calc plan`, as JSON values. */
+  readonly input: unknown;
+  readonly answer: unknown;
+}
+
+export interface MovementFilter {
+  readonly component?: string | undefined;
+  readonly location?: string | undefined;
+  readonly owner?: string | undefined;
+  /** Newest first, from before this ledger number. */
+  readonly beforeNumber?: number | undefined;
+  readonly limit: number;
+}
+
+/** A booked movement with its place in the ledger; `reversedBy` names the movement that took it back. */
+export interface BookedMovement extends Movement {
+  readonly number: number;
+  readonly recordedAt: string;
+  readonly reversedBy: string | null;
+}
+
+export interface BookProblem {
+  readonly check: 'integrity' | 'foreign-keys' | 'ledger';
+  readonly message: string;
+}
+
+export interface BookReader {
+  /** Rises with every command that changed the book: a cheap key for what was computed from it. */
+  changeNumber(): Promise<number>;
+  components(): Promise<readonly BookComponent[]>;
+  ruleVersions(): Promise<readonly RuleVersion[]>;
+  locations(): Promise<readonly Location[]>;
+  owners(): Promise<readonly Owner[]>;
+  designs(): Promise<readonly Design[]>;
+  jobs(): Promise<readonly Job[]>;
+  job(code: string): Promise<Job | null>;
+  /** In the order in which they were entered. */
+  pours(job: string): Promise<readonly Pour[]>;
+  /** Quantities by component, owner, location and condition after everything up to `at` (all, if absent). */
+  stock(at?: string): Promise<readonly StockLine[]>;
+  /** Every movement after `at`, oldest first: what a plan knows to be coming. */
+  movementsAfter(at: string): Promise<readonly BookedMovement[]>;
+  movements(filter: MovementFilter): Promise<readonly BookedMovement[]>;
+  movement(id: string): Promise<BookedMovement | null>;
+  latestPlan(job: string): Promise<StoredPlan | null>;
+  check(): Promise<readonly BookProblem[]>;
+}
+
+/** `put` adds or replaces by code; the ledger only ever grows. */
+export interface BookWriter extends BookReader {
+  putComponent(component: BookComponent): Promise<void>;
+  /** Stored as the next version of its system. */
+  putRules(system: string, systemName: string, rules: RuleTables): Promise<RuleVersion>;
+  putLocation(location: Location): Promise<void>;
+  putOwner(owner: Owner): Promise<void>;
+  putDesign(design: Design): Promise<void>;
+  putJob(job: Job): Promise<void>;
+  /** `position` keeps the entered order: an existing pour stays where it is. */
+  putPour(job: string, pour: Pour): Promise<void>;
+  removePour(job: string, code: string): Promise<void>;
+  /** In order; `recordedAt` is the command's time. */
+  appendMovements(movements: readonly Movement[], recordedAt: string): Promise<void>;
+  putPlan(plan: StoredPlan): Promise<void>;
+}

@@ -1,0 +1,84 @@
+// The words of the yard's ledger: what a movement is, in which condition pieces are, and where they
+// can be. Every piece is always at one location and has one owner; a movement takes a quantity from
+// one place to another and is never changed afterwards, only reversed by another movement.
+
+export const conditions = ['ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped'] as const;
+export type Condition = (typeof conditions)[number];
+
+/**
+ * Kinds of location. Pieces at a yard, rack or site are in hand and can be used when ready; `repair` is
+ * ours but away. `supplier`, `scrap`, `lost` and `opening` (where figures come from on the book's first
+ * day) stand outside, so that the sum over all locations is zero for every component and owner.
+ */
+export const locationKinds = ['yard', 'rack', 'site', 'repair', 'supplier', 'scrap', 'lost', 'opening'] as const;
+export type LocationKind = (typeof locationKinds)[number];
+
+export const ownerKinds = ['ours', 'supplier'] as const;
+export type OwnerKind = (typeof ownerKinds)[number];
+
+export const reasons = [
+  'opening',
+  'delivery',
+  'return',
+  'transfer',
+  'issue',
+  'strip',
+  'clean',
+  'repair',
+  'quarantine',
+  'scrap',
+  'lost',
+  'found',
+  'owner-swap',
+  'reversal',
+] as const;
+export type Reason = (typeof reasons)[number];
+
+/** How an opening figure was got. */
+export const bases = ['counted', 'estimated', 'taken-from-list'] as const;
+export type Basis = (typeof bases)[number];
+
+export interface Location {
+  readonly code: string;
+  readonly name: string;
+  readonly kind: LocationKind;
+}
+
+/** Ours, or the agreement under which a supplier's pieces are here. */
+export interface Owner {
+  readonly code: string;
+  readonly name: string;
+  readonly kind: OwnerKind;
+  readonly agreement: string | null;
+}
+
+export interface Movement {
+  /** Made by the caller; the same id twice is one movement. */
+  readonly id: string;
+  readonly component: string;
+  /** Whole pieces, more than zero. */
+  readonly quantity: number;
+  readonly owner: string;
+  readonly from: string;
+  readonly to: string;
+  /** The condition in which the pieces leave `from`. */
+  readonly condition: Condition;
+  /** The condition in which they arrive at `to`. */
+  readonly conditionAfter: Condition;
+  readonly reason: Reason;
+  /** When it happened: ISO 8601 with offset. */
+  readonly at: string;
+  readonly who: string;
+  readonly noteNumber: string | null;
+  readonly remark: string | null;
+  /** Only with reason `opening`: how the figure was got, and the date it speaks of. */
+  readonly basis: Basis | null;
+  readonly basisDate: string | null;
+  /** Only with reason `reversal`: the movement that this one takes back. */
+  readonly reverses: string | null;
+}
+
+/** Locations whose ready pieces a plan may count on. */
+export function isInHand(kind: LocationKind): boolean {
+  return kind === 'yard' || kind === 'rack' || kind === 'site';
+}
