@@ -41,7 +41,10 @@ export interface Command<In extends z.ZodType, Out extends z.ZodType> {
   ) => Promise<Answer<z.input<Out>>>;
 }
 
-export type Procedure = Calculation<z.ZodType, z.ZodType> | Query<z.ZodType, z.ZodType> | Command<z.ZodType, z.ZodType>;
+export type Procedure =
+  | Calculation<z.ZodType, z.ZodType>
+  | Query<z.ZodType, z.ZodType>
+  | Command<z.ZodType, z.ZodType>;
 
 export function calculation<In extends z.ZodType, Out extends z.ZodType>(
   parts: Omit<Calculation<In, Out>, 'kind'>,

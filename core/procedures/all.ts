@@ -1,0 +1,48 @@
+// Every procedure that needs a book, by name. A door offers exactly these; a name missing here is
+// unknown to all of them.
+import { boardRead } from './board-read.ts';
+import { bookCheck } from './book-check.ts';
+import { bookState } from './book-state.ts';
+import { componentList } from './component-list.ts';
+import { curveRead } from './curve-read.ts';
+import { designList } from './design-list.ts';
+import { designRead } from './design-read.ts';
+import { importFile } from './import-file.ts';
+import { planMake } from './plan-make.ts';
+import { planWhatif } from './plan-whatif.ts';
+import { pourList } from './pour-list.ts';
+import { pourMove } from './pour-move.ts';
+import { pourRemove } from './pour-remove.ts';
+import { pourSave } from './pour-save.ts';
+import { shortfallList } from './shortfall-list.ts';
+import { yardMove } from './yard-move.ts';
+import { yardMovements } from './yard-movements.ts';
+import { yardPlaces } from './yard-places.ts';
+import { yardQuantities } from './yard-quantities.ts';
+import { yardReverse } from './yard-reverse.ts';
+
+export const procedures = {
+  'board.read': boardRead,
+  'book.check': bookCheck,
+  'book.state': bookState,
+  'component.list': componentList,
+  'curve.read': curveRead,
+  'design.list': designList,
+  'design.read': designRead,
+  'import.file': importFile,
+  'plan.make': planMake,
+  'plan.whatif': planWhatif,
+  'pour.list': pourList,
+  'pour.move': pourMove,
+  'pour.remove': pourRemove,
+  'pour.save': pourSave,
+  'shortfall.list': shortfallList,
+  'yard.move': yardMove,
+  'yard.movements': yardMovements,
+  'yard.places': yardPlaces,
+  'yard.quantities': yardQuantities,
+  'yard.reverse': yardReverse,
+} as const;
+
+export type Procedures = typeof procedures;
+export type ProcedureName = keyof Procedures;

@@ -1,0 +1,63 @@
+// The board of a job: a row a pour with its times, the turns and what follows each, the steps of every
+// day, what is short, and what the plan costs. All of it follows from the book at this moment.
+import { z } from 'zod';
+import { query } from './procedure.ts';
+import { code, cost, date, finding, instant, pour, pourTimes, shortfall, step, turn } from './shapes.ts';
+
+export const boardDay = z.strictObject({
+  date,
+  working: z.boolean(),
+  shift: z.strictObject({ from: instant, to: instant }).nullable(),
+  /** Crew hours that the steps of the day need, and those there are in its shift. */
+  crewHoursNeeded: z.number(),
+  crewHoursThere: z.number(),
+  shortfalls: z.array(z.string()),
+});
+
+export const boardPour = z.strictObject({
+  pour,
+  times: pourTimes,
+  /** Gates not done yet: with any of them the pour is not ready. */
+  openGates: z.array(
+    z.strictObject({
+      name: z.string(),
+      who: z.string(),
+      before: z.enum(['set', 'close', 'pour']),
+      promised: date,
+      late: z.boolean(),
+    }),
+  ),
+  shortfalls: z.array(z.string()),
+  findings: z.array(finding),
+});
+
+export const board = z.strictObject({
+  job: z.strictObject({
+    code,
+    name: z.string(),
+    timeZone: z.string(),
+    currency: z.string(),
+    units: z.enum(['us', 'metric']),
+    crew: z.int(),
+    planFrom: date,
+  }),
+  changeNumber: z.int(),
+  days: z.array(boardDay),
+  pours: z.array(boardPour),
+  turns: z.array(turn),
+  steps: z.array(step),
+  shortfalls: z.array(shortfall),
+  cost,
+  /** No plan can cost less than this. */
+  boundCents: z.int(),
+  gapPercent: z.number(),
+  proven: z.boolean(),
+  milliseconds: z.number(),
+});
+
+export const boardRead = query({
+  name: 'board.read',
+  input: z.strictObject({ job: code }),
+  output: board,
+  run: () => Promise.reject(new Error('being built')),
+});
