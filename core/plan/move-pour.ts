@@ -1,0 +1,46 @@
+// Moving a pour by working days: each of its instants goes to the same time of day so many working days
+// later or earlier, so that days of work stay days of work. What others promised does not move.
+import { dayOfDate, weekdayOfDay } from './days.ts';
+import { instantText, msOf, zoneOf } from './local-time.ts';
+import type { Job, Pour, PourSide } from './pours.ts';
+
+/** @param workingDays below zero is earlier */
+export function movePour(pour: Pour, workingDays: number, job: Job): Pour {
+  const move = (instant: string): string => moveInstant(instant, workingDays, job);
+  const moveSide = (side: PourSide): PourSide => ({ ...side, setAt: move(side.setAt) });
+  return {
+    ...pour,
+    sides: [moveSide(pour.sides[0]), moveSide(pour.sides[1])],
+    finishAt: move(pour.finishAt),
+  };
+}
+
+function moveInstant(instant: string, workingDays: number, job: Job): string {
+  if (workingDays === 0) return instant;
+  const days = zoneOf(job.timeZone);
+  const ms = msOf(instant);
+  const from = days.dayOf(ms);
+  const to = workingDayFrom(from, workingDays, job);
+  // Most instants are on whole minutes; what is finer is carried over as it is.
+  const minutes = wallMinutes(ms, job.timeZone);
+  const rest = ms - days.wallClockMs(from, minutes);
+  return instantText(days.wallClockMs(to, minutes) + rest, job.timeZone);
+}
+
+function wallMinutes(ms: number, timeZone: string): number {
+  const text = instantText(ms, timeZone);
+  return Number(text.slice(11, 13)) * 60 + Number(text.slice(14, 16));
+}
+
+/** The day so many working days away; a start on a day off counts from there to the next working day. */
+function workingDayFrom(day: number, workingDays: number, job: Job): number {
+  const working = new Set(job.shifts.days);
+  const off = new Set((job.shifts.off ?? []).map((date) => dayOfDate(date)));
+  const step = workingDays > 0 ? 1 : -1;
+  let at = day;
+  for (let left = Math.abs(workingDays); left > 0;) {
+    at += step;
+    if (working.has(weekdayOfDay(at)) && !off.has(at)) left -= 1;
+  }
+  return at;
+}
