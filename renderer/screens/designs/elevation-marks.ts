@@ -1,0 +1,148 @@
+// Everything that is drawn on an elevation, as marks in nanometres: what it is, where it stands, and which
+// take-off lines count it. Nothing here knows of pixels, so that tests can hold it against the design.
+import type { DesignDetail, PointNm, RectangleNm } from './design-shapes.ts';
+import { fillerOfJoint, locksAlong } from './joint-marks.ts';
+
+interface MarkBase {
+  readonly id: string;
+  /** Components whose take-off lines count this mark. */
+  readonly lines: readonly string[];
+}
+
+export interface PanelMark extends MarkBase, RectangleNm {
+  readonly kind: 'panel';
+  readonly panel: string;
+  readonly onSide: boolean;
+}
+
+export interface FillerMark extends MarkBase, RectangleNm {
+  readonly kind: 'filler';
+}
+
+export interface JointMark extends MarkBase, PointNm {
+  readonly kind: 'joint';
+  readonly direction: 'upright' | 'level';
+  readonly lengthNm: number;
+  /** Width of the filler that the locks span; zero where two panels touch. */
+  readonly spanNm: number;
+  /** Middles of the locks, spread evenly: how many is the core's, their places are only drawn. */
+  readonly locks: readonly PointNm[];
+}
+
+export interface RailMark extends MarkBase, PointNm {
+  readonly kind: 'rail';
+  readonly component: string;
+  readonly direction: 'upright' | 'level';
+  readonly lengthNm: number;
+  readonly bolts: number;
+}
+
+export interface HookMark extends MarkBase, PointNm {
+  readonly kind: 'hook';
+  readonly loadGrams: number;
+}
+
+export interface HoleMark extends MarkBase, PointNm {
+  readonly kind: 'hole';
+}
+
+export type Mark = PanelMark | FillerMark | JointMark | RailMark | HookMark | HoleMark;
+
+type Lines = DesignDetail['lines'];
+
+/** Take-off lines that name this very point as a reason under a rule that begins with one of `rules`. */
+function linesAt(lines: Lines, point: PointNm, rules: readonly string[]): string[] {
+  return lines
+    .filter((line) =>
+      line.because.some(
+        ({ rule, where }) =>
+          typeof where !== 'string' &&
+          where.xNm === point.xNm &&
+          where.yNm === point.yNm &&
+          rules.some((start) => rule.toLowerCase().startsWith(start)),
+      ),
+    )
+    .map((line) => line.component);
+}
+
+/** Lines of a kind that have a reason under a rule, whatever its place. */
+function linesUnder(lines: Lines, start: string): string[] {
+  return lines
+    .filter((line) => line.because.some(({ rule }) => rule.toLowerCase().startsWith(start)))
+    .map((line) => line.component);
+}
+
+/** All marks in the order of drawing: what lies on top comes last. */
+export function elevationMarks(design: DesignDetail): Mark[] {
+  const { lines } = design;
+  const panelCodes = new Set(design.panels.map(({ panel }) => panel));
+  const hookLines = linesUnder(lines, 'hook').filter((code) => !panelCodes.has(code));
+  return [
+    ...design.panels.map((panel, index): PanelMark => ({
+      kind: 'panel',
+      id: `panel-${index}`,
+      lines: [panel.panel],
+      ...panel,
+    })),
+    ...design.fillers.map((filler, index): FillerMark => ({
+      kind: 'filler',
+      id: `filler-${index}`,
+      lines: [],
+      ...filler,
+    })),
+    ...design.joints.map((joint, index) => jointMark(design, joint, index)),
+    ...design.rails.map((rail, index): RailMark => ({
+      kind: 'rail',
+      id: `rail-${index}`,
+      component: rail.component,
+      direction: rail.direction,
+      xNm: rail.xNm,
+      yNm: rail.yNm,
+      lengthNm: rail.lengthNm,
+      bolts: rail.bolts,
+      lines: [rail.component, ...boltLines(lines, rail.bolts)],
+    })),
+    ...design.holes.map((hole, index): HoleMark => ({
+      kind: 'hole',
+      id: `hole-${index}`,
+      lines: [],
+      ...hole,
+    })),
+    ...design.hooks.map((hook, index): HookMark => ({
+      kind: 'hook',
+      id: `hook-${index}`,
+      lines: hookLines,
+      ...hook,
+    })),
+  ];
+}
+
+function boltLines(lines: Lines, bolts: number): string[] {
+  return bolts === 0 ? [] : lines.filter(({ kind }) => kind.includes('bolt')).map((line) => line.component);
+}
+
+function jointMark(design: DesignDetail, joint: DesignDetail['joints'][number], index: number): JointMark {
+  const filler = joint.kind === 'filler' ? fillerOfJoint(joint, design.fillers) : undefined;
+  const direction = filler === undefined ? plainDirection(joint.kind) : filler.direction;
+  const spanNm = filler === undefined ? 0 : filler.spanNm;
+  const start = { xNm: filler?.xNm ?? joint.xNm, yNm: filler?.yNm ?? joint.yNm };
+  return {
+    kind: 'joint',
+    id: `joint-${index}`,
+    direction,
+    ...start,
+    lengthNm: joint.lengthNm,
+    spanNm,
+    locks: locksAlong({ ...start, direction, lengthNm: joint.lengthNm, spanNm }, joint.locks),
+    lines: linesAt(design.lines, joint, joint.kind === 'filler' ? ['filler'] : ['lock']),
+  };
+}
+
+function plainDirection(kind: DesignDetail['joints'][number]['kind']): 'upright' | 'level' {
+  return kind === 'horizontal' ? 'level' : 'upright';
+}
+
+/** Marks that belong to a take-off line. */
+export function marksOfLine(marks: readonly Mark[], component: string): ReadonlySet<string> {
+  return new Set(marks.filter(({ lines }) => lines.includes(component)).map(({ id }) => id));
+}
