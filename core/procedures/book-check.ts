@@ -1,5 +1,6 @@
 // Looks the book over: file integrity, foreign keys, and whether the ledger balances.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
 import { query } from './procedure.ts';
 
 export const bookCheck = query({
@@ -12,5 +13,16 @@ export const bookCheck = query({
     movements: z.int(),
     components: z.int(),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book) => {
+    const [problems, components, newest] = await Promise.all([
+      book.check(),
+      book.components(),
+      book.movements({ limit: 1 }),
+    ]);
+    return answer({
+      problems: [...problems],
+      movements: newest[0]?.number ?? 0,
+      components: components.length,
+    });
+  },
 });

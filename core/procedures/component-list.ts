@@ -1,5 +1,6 @@
 // The catalogue as it stands in the book.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
 import { query } from './procedure.ts';
 import { code, lengthNm } from './shapes.ts';
 
@@ -22,5 +23,21 @@ export const componentList = query({
       }),
     ),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book) => {
+    const components = await book.components();
+    return answer({
+      components: components.map((each) => ({
+        code: each.code,
+        name: each.name,
+        kind: each.kind,
+        system: each.system,
+        weightGrams: each.weightGrams,
+        widthNm: each.widthNm ?? null,
+        heightNm: each.heightNm ?? null,
+        lengthNm: each.lengthNm ?? null,
+        hirePerDayCents: each.hirePerDayCents,
+        remark: each.remark,
+      })),
+    });
+  },
 });

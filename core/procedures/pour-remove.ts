@@ -1,5 +1,8 @@
 // Takes a pour out of a job. Refused while another pour comes after it.
 import { z } from 'zod';
+import { answer, refuse } from '../answer.ts';
+import { asData } from './as-data.ts';
+import { unknownPour } from './unknown.ts';
 import { command } from './procedure.ts';
 import { code, commandId, pour } from './shapes.ts';
 
@@ -8,5 +11,17 @@ export const pourRemove = command({
   input: z.strictObject({ commandId, job: code, pour: code }),
   /** The pour as it was, so that it can be put back. */
   output: z.strictObject({ removed: pour }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { job, pour: code }) => {
+    const pours = await book.pours(job);
+    const removed = pours.find((each) => each.code === code);
+    if (removed === undefined) return unknownPour(code, job);
+    const later = pours.find((each) => each.after.includes(code));
+    if (later !== undefined)
+      return refuse('pour-needed', `Pour ${later.code} comes after ${code}, so ${code} stays.`, {
+        field: 'pour',
+        hint: `Maybe take ${code} out of what ${later.code} comes after first.`,
+      });
+    await book.removePour(job, code);
+    return answer({ removed: asData(removed) });
+  },
 });

@@ -1,5 +1,7 @@
 // The ledger, newest first, a page at a time.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { byCode, found } from './by-code.ts';
 import { bases, conditions, reasons } from '../yard/movement.ts';
 import { query } from './procedure.ts';
 import { code, date, instant, quantity } from './shapes.ts';
@@ -37,5 +39,15 @@ export const yardMovements = query({
     limit: z.int().min(1).max(1000).default(200),
   }),
   output: z.strictObject({ rows: z.array(movementRow), more: z.boolean() }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { limit, ...filter }) => {
+    const [rows, components] = await Promise.all([
+      book.movements({ ...filter, limit: limit + 1 }),
+      book.components(),
+    ]);
+    const component = byCode(components);
+    return answer({
+      rows: rows.slice(0, limit).map((row) => ({ ...row, name: found(component, row.component).name })),
+      more: rows.length > limit,
+    });
+  },
 });

@@ -1,6 +1,7 @@
 // The locations and owners that a movement can name.
 import { z } from 'zod';
-import { locationKinds, ownerKinds } from '../yard/movement.ts';
+import { answer } from '../answer.ts';
+import { isInHand, locationKinds, ownerKinds } from '../yard/movement.ts';
 import { query } from './procedure.ts';
 import { code } from './shapes.ts';
 
@@ -15,5 +16,11 @@ export const yardPlaces = query({
       z.strictObject({ code, name: z.string(), kind: z.enum(ownerKinds), agreement: z.string().nullable() }),
     ),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book) => {
+    const [locations, owners] = await Promise.all([book.locations(), book.owners()]);
+    return answer({
+      locations: locations.map((each) => ({ ...each, inHand: isInHand(each.kind) })),
+      owners: [...owners],
+    });
+  },
 });

@@ -10,7 +10,16 @@ export type Condition = (typeof conditions)[number];
  * ours but away. `supplier`, `scrap`, `lost` and `opening` (where figures come from on the book's first
  * day) stand outside, so that the sum over all locations is zero for every component and owner.
  */
-export const locationKinds = ['yard', 'rack', 'site', 'repair', 'supplier', 'scrap', 'lost', 'opening'] as const;
+export const locationKinds = [
+  'yard',
+  'rack',
+  'site',
+  'repair',
+  'supplier',
+  'scrap',
+  'lost',
+  'opening',
+] as const;
 export type LocationKind = (typeof locationKinds)[number];
 
 export const ownerKinds = ['ours', 'supplier'] as const;
@@ -81,4 +90,9 @@ export interface Movement {
 /** Locations whose ready pieces a plan may count on. */
 export function isInHand(kind: LocationKind): boolean {
   return kind === 'yard' || kind === 'rack' || kind === 'site';
+}
+
+/** Locations whose pieces are held by us: those in hand, and what is out for repair. */
+export function isHeld(kind: LocationKind): boolean {
+  return isInHand(kind) || kind === 'repair';
 }

@@ -49,7 +49,8 @@ export function stockAfter(movements: readonly Movement[]): StockLine[] {
 
 function noteBasis(sum: Sum, movement: Movement): void {
   if (movement.basis === null) return;
-  if (sum.basis === null || weakest.indexOf(movement.basis) < weakest.indexOf(sum.basis)) sum.basis = movement.basis;
+  if (sum.basis === null || weakest.indexOf(movement.basis) < weakest.indexOf(sum.basis))
+    sum.basis = movement.basis;
   if (sum.basisDate === null || (movement.basisDate !== null && movement.basisDate < sum.basisDate))
     sum.basisDate = movement.basisDate;
 }

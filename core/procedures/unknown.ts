@@ -1,0 +1,18 @@
+// Refusals of names that the book does not hold, worded alike everywhere.
+import { refuse } from '../answer.ts';
+
+export function unknownJob(code: string) {
+  return refuse('unknown-job', `There is no job ${code} in this book.`, { field: 'job' });
+}
+
+export function unknownPour(code: string, job: string, field = 'pour') {
+  return refuse('unknown-pour', `There is no pour ${code} in job ${job}.`, { field });
+}
+
+export function unknownComponent(code: string) {
+  return refuse('unknown-component', `There is no component ${code} in this book.`, { field: 'component' });
+}
+
+export function unknownDesign(code: string) {
+  return refuse('unknown-design', `There is no design ${code} in this book.`, { field: 'design' });
+}
