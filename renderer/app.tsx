@@ -1,0 +1,84 @@
+// Providers in the order in which they need each other, then the shell with the screen of the address.
+import { type ReactNode, useState } from 'react';
+import { Redirect, Route, Router, Switch, useSearch } from 'wouter';
+import { hashRouter } from './client/address.ts';
+import { CoreProvider, useCore, useHostState } from './client/core.tsx';
+import type { Transport } from './client/transport.ts';
+import { type Job, JobProvider } from './parts/job.tsx';
+import { RefusalNote, Waiting } from './parts/notes.tsx';
+import { Shell } from './parts/shell.tsx';
+import { ThemeProvider } from './parts/theme.tsx';
+import { UndoProvider } from './parts/undo.tsx';
+import { UnitsProvider } from './parts/units.tsx';
+import { BoardScreen } from './screens/board/board-screen.tsx';
+import { BookScreen } from './screens/book/book-screen.tsx';
+import { DesignsScreen } from './screens/designs/designs-screen.tsx';
+import { PoursScreen } from './screens/pours/pours-screen.tsx';
+import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
+import { StartScreen } from './screens/start/start-screen.tsx';
+import { YardScreen } from './screens/yard/yard-screen.tsx';
+
+export function App(props: { readonly transport: Transport }): ReactNode {
+  return (
+    <ThemeProvider>
+      <CoreProvider transport={props.transport}>
+        <Router {...hashRouter}>
+          <UndoProvider>
+            <Doors />
+          </UndoProvider>
+        </Router>
+      </CoreProvider>
+    </ThemeProvider>
+  );
+}
+
+/** First start, a book without a job, or the screens of a job. */
+function Doors(): ReactNode {
+  const host = useHostState();
+  const open = host.data?.book !== null && host.data !== undefined;
+  const book = useCore('book.state', {}, { enabled: open });
+  const job = useChosenJob(book.data?.jobs ?? []);
+
+  if (host.error !== null) return <RefusalNote error={host.error} />;
+  if (host.data === undefined) return <Waiting what="Opening …" />;
+  if (host.data.book === null) {
+    return (
+      <UnitsProvider jobUnits="us">
+        <StartScreen host={host.data} />
+      </UnitsProvider>
+    );
+  }
+  if (book.error !== null) return <RefusalNote error={book.error} />;
+  if (book.data === undefined) return <Waiting what="Reading the book …" />;
+  return (
+    <UnitsProvider jobUnits={job?.units ?? 'us'}>
+      <Shell host={host.data} jobs={book.data.jobs} job={job}>
+        {job === null ? <BookScreen host={host.data} state={book.data} /> : null}
+        {job === null ? null : (
+          <JobProvider job={job}>
+            <Switch>
+              <Route path="/board" component={BoardScreen} />
+              <Route path="/shortfalls" component={ShortfallsScreen} />
+              <Route path="/designs/:code?" component={DesignsScreen} />
+              <Route path="/yard" component={YardScreen} />
+              <Route path="/pours/:code?" component={PoursScreen} />
+              <Route path="/book">
+                <BookScreen host={host.data} state={book.data} />
+              </Route>
+              <Route>
+                <Redirect to="/board" replace />
+              </Route>
+            </Switch>
+          </JobProvider>
+        )}
+      </Shell>
+    </UnitsProvider>
+  );
+}
+
+function useChosenJob(jobs: readonly Job[]): Job | null {
+  const asked = new URLSearchParams(useSearch()).get('job');
+  const [last, setLast] = useState<string | null>(asked);
+  if (asked !== null && asked !== last) setLast(asked);
+  return jobs.find((job) => job.code === (asked ?? last)) ?? jobs[0] ?? null;
+}

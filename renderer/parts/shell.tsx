@@ -1,0 +1,64 @@
+// What stands around every screen: words to go by along the top, and along the bottom the title block
+// with the job, the plan's date, units, theme, book and door.
+import { type ReactNode, useEffect } from 'react';
+import { Link, useLocation } from 'wouter';
+import { type HostOutput, useCore } from '../client/core.tsx';
+import type { Job } from './job.tsx';
+import { Palette } from './palette.tsx';
+import { TitleBlock } from './title-block.tsx';
+import { useUndo } from './undo.tsx';
+
+export const screens = [
+  { path: '/board', name: 'Board' },
+  { path: '/shortfalls', name: 'Shortfalls' },
+  { path: '/designs', name: 'Designs' },
+  { path: '/yard', name: 'Yard' },
+  { path: '/pours', name: 'Pours' },
+  { path: '/book', name: 'Book' },
+] as const;
+
+export function Shell(props: {
+  readonly host: HostOutput<'host.state'>;
+  readonly jobs: readonly Job[];
+  readonly job: Job | null;
+  readonly children: ReactNode;
+}): ReactNode {
+  const { job } = props;
+  const undo = useUndo();
+  const [path] = useLocation();
+  const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? 'Board';
+  useEffect(() => {
+    document.title = `${here}${job === null ? '' : ` · ${job.code} ${job.name}`} · Regang`;
+  }, [here, job]);
+  return (
+    <div className="shell">
+      <header className="shell-top">
+        <span className="shell-name">Regang</span>
+        <nav className="shell-nav" aria-label="Screens">
+          {screens.map((screen) => (
+            <Link
+              key={screen.path}
+              href={screen.path}
+              aria-current={here === screen.name ? 'page' : undefined}
+            >
+              {screen.name}
+              {screen.path === '/shortfalls' && job !== null ? <ShortfallCount job={job.code} /> : null}
+            </Link>
+          ))}
+        </nav>
+        <div className="shell-top-end">
+          <output className="shell-said">{undo.said}</output>
+          <Palette job={job} />
+        </div>
+      </header>
+      <main className="shell-main">{props.children}</main>
+      <TitleBlock host={props.host} jobs={props.jobs} job={job} />
+    </div>
+  );
+}
+
+function ShortfallCount(props: { readonly job: string }): ReactNode {
+  const list = useCore('shortfall.list', { job: props.job });
+  const count = list.data?.shortfalls.length ?? 0;
+  return count === 0 ? null : <span className="nav-count">{count}</span>;
+}

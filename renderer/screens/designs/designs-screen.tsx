@@ -1,0 +1,5 @@
+import type { ReactNode } from 'react';
+
+export function DesignsScreen(): ReactNode {
+  return null;
+}

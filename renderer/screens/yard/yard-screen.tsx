@@ -1,0 +1,5 @@
+import type { ReactNode } from 'react';
+
+export function YardScreen(): ReactNode {
+  return null;
+}
