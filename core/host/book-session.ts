@@ -1,0 +1,99 @@
+// Which book is open, and what can be done about its file: begin one, open another, copy it. The caller
+// sees to it that these go one after another.
+import { existsSync, mkdirSync } from 'node:fs';
+import path from 'node:path';
+import type { z } from 'zod';
+import { answer, refuse } from '../answer.ts';
+import type { Answer } from '../answer.ts';
+import type { OpenBook } from '../book/open.ts';
+import type { CommandContext } from '../procedures/procedure.ts';
+import { bookFileIn, bookName, demoFile } from './book-files.ts';
+import type { hostState } from './host-calls.ts';
+import type { OpenBookFile } from './open-book-file.ts';
+import { recentFiles, remember } from './recent.ts';
+
+export type HostState = z.output<typeof hostState>;
+
+export interface SessionOptions {
+  readonly door: HostState['door'];
+  /** Where new books, the demo and the list of recent books go. */
+  readonly folder: string;
+  readonly version: string;
+  readonly context: () => CommandContext;
+  readonly openFile: OpenBookFile;
+  readonly makeDemo: (file: string, context: CommandContext) => Promise<Answer<unknown>>;
+}
+
+export class BookSession {
+  readonly #options: SessionOptions;
+  #book: OpenBook | null = null;
+
+  constructor(options: SessionOptions) {
+    this.#options = options;
+  }
+
+  book(): OpenBook | null {
+    return this.#book;
+  }
+
+  state(): HostState {
+    const { door, folder, version } = this.#options;
+    const book = this.#book;
+    return {
+      door,
+      book: book === null ? null : { file: book.file, name: bookName(book.file), readOnly: book.readOnly },
+      recent: recentFiles(folder).map((file) => ({ file, name: bookName(file) })),
+      folder,
+      version,
+      who: this.#options.context().who,
+    };
+  }
+
+  /** The book that was open stays open where the other cannot be opened. */
+  async open(file: string, mode: 'create' | 'open' = 'open'): Promise<Answer<HostState>> {
+    const full = path.resolve(file);
+    const before = this.#book;
+    if (before !== null && before.file === full && mode === 'open') return answer(this.state());
+    const opened = await this.#options.openFile(full, mode, this.#options.context().at);
+    if (!opened.ok) return opened;
+    this.#book = opened.value;
+    await before?.close();
+    remember(this.#options.folder, full);
+    return answer(this.state());
+  }
+
+  /** An existing demo is opened as it was left. */
+  async demo(): Promise<Answer<HostState>> {
+    const { folder, makeDemo, context } = this.#options;
+    const file = demoFile(folder);
+    if (!existsSync(file)) {
+      mkdirSync(folder, { recursive: true });
+      const made = await makeDemo(file, context());
+      if (!made.ok) return made;
+    }
+    return this.open(file);
+  }
+
+  async create(given: string): Promise<Answer<HostState>> {
+    const file = bookFileIn(this.#options.folder, given);
+    if (!file.ok) return file;
+    mkdirSync(path.dirname(file.value), { recursive: true });
+    return this.open(file.value, 'create');
+  }
+
+  async copy(given: string): Promise<Answer<{ file: string }>> {
+    if (this.#book === null) return refuse('no-book', 'No book is open.');
+    const file = bookFileIn(this.#options.folder, given);
+    if (!file.ok) return file;
+    if (existsSync(file.value))
+      return refuse('file-exists', `${file.value} is there already.`, { field: 'file' });
+    const copied = await this.#book.copyTo(file.value);
+    return copied.ok ? answer({ file: file.value }) : copied;
+  }
+
+  async close(): Promise<void> {
+    const book = this.#book;
+    this.#book = null;
+    await book?.close();
+  }
+}

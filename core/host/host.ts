@@ -1,0 +1,114 @@
+// One way in for every call of a door. Calls about the book's file go one after another and all others
+// wait for them; after whatever changed the book, the windows are told.
+import { answer, never, refuse } from '../answer.ts';
+import type { Answer } from '../answer.ts';
+import { procedures as allProcedures } from '../procedures/all.ts';
+import { badInput } from './bad-input.ts';
+import { BookSession } from './book-session.ts';
+import type { SessionOptions } from './book-session.ts';
+import { hostCalls } from './host-calls.ts';
+import type { HostCallName } from './host-calls.ts';
+import { route } from './router.ts';
+import type { Routing } from './router.ts';
+
+export interface HostOptions extends SessionOptions {
+  readonly checkOutput: boolean;
+  readonly log: (line: string) => void;
+  /** Others than the app's own: for tests. */
+  readonly procedures?: Routing['procedures'];
+}
+
+export interface Host {
+  /** Never rejects. */
+  readonly call: (name: string, input: unknown) => Promise<Answer<unknown>>;
+  /** Told after every command and after another book was opened. Answers how to stop listening. */
+  readonly onChanged: (listener: (changeNumber: number) => void) => () => void;
+  readonly close: () => Promise<void>;
+}
+
+export function createHost(options: HostOptions): Host {
+  const session = new BookSession(options);
+  const listeners = new Set<(changeNumber: number) => void>();
+  const procedures: Routing['procedures'] = options.procedures ?? allProcedures;
+  const routing: Routing = { ...options, procedures, book: () => session.book() };
+  const underWay = new Set<Promise<unknown>>();
+  let turn: Promise<unknown> = Promise.resolve();
+
+  async function tellChanged(): Promise<void> {
+    try {
+      const changeNumber = (await session.book()?.read((reader) => reader.changeNumber())) ?? 0;
+      for (const listener of listeners) listener(changeNumber);
+    } catch (error) {
+      options.log(`the windows could not be told of a change: ${String(error)}`);
+    }
+  }
+
+  function inTurn(work: () => Promise<Answer<unknown>>): Promise<Answer<unknown>> {
+    // What is still being asked of the open book is answered before its file is closed.
+    const done = turn
+      .then(async () => Promise.allSettled(underWay))
+      .then(work)
+      .catch((error: unknown) => fileFailed(error, options.log));
+    turn = done;
+    return done;
+  }
+
+  return {
+    call: async (name, input) => {
+      if (isHostCall(name)) {
+        const before = session.book();
+        const answered = await inTurn(() => callSession(session, name, input));
+        if (session.book() !== before) await tellChanged();
+        return answered;
+      }
+      await turn;
+      const routed = route(routing, name, input);
+      underWay.add(routed);
+      const answered = await routed.finally(() => underWay.delete(routed));
+      if (answered.ok && procedures[name]?.kind === 'command') await tellChanged();
+      return answered;
+    },
+    onChanged: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    close: async () => {
+      await inTurn(async () => answer(await session.close()));
+    },
+  };
+}
+
+async function callSession(
+  session: BookSession,
+  name: HostCallName,
+  input: unknown,
+): Promise<Answer<unknown>> {
+  const parsed = hostCalls[name].input.safeParse(input);
+  if (!parsed.success) return badInput(parsed.error, input);
+  const file = 'file' in parsed.data ? parsed.data.file : '';
+  switch (name) {
+    case 'host.state':
+      return answer(session.state());
+    case 'host.demo':
+      return session.demo();
+    case 'host.create':
+      return session.create(file);
+    case 'host.open':
+      return session.open(file);
+    case 'host.copy':
+      return session.copy(file);
+    default:
+      return never(name);
+  }
+}
+
+function fileFailed(error: unknown, log: (line: string) => void): Answer<never> {
+  log(`the file of the book: ${String(error)}`);
+  return refuse('file-failed', error instanceof Error ? error.message : String(error), {
+    hint: 'Maybe the folder cannot be written to, or the disk is full.',
+  });
+}
+
+function isHostCall(name: string): name is HostCallName {
+  return Object.hasOwn(hostCalls, name);
+}

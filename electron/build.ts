@@ -1,0 +1,70 @@
+// Builds everything into dist/: the page, the desktop's main and preload, and the core's own process.
+// Native and optional packages stay outside and are loaded from node_modules.
+import { existsSync, rmSync } from 'node:fs';
+import path from 'node:path';
+import process from 'node:process';
+import { pathToFileURL } from 'node:url';
+import { build } from 'vite';
+import type { InlineConfig } from 'vite';
+import { sourceStamp, writeStamp } from './build-stamp.ts';
+
+const root = path.join(import.meta.dirname, '..');
+
+interface Program {
+  readonly entries: Readonly<Record<string, string>>;
+  readonly folder: string;
+  readonly format: 'es' | 'cjs';
+  readonly ending: 'mjs' | 'cjs';
+}
+
+const programs: readonly Program[] = [
+  { entries: { main: 'electron/main.ts' }, folder: 'dist/electron', format: 'es', ending: 'mjs' },
+  // A sandboxed preload must be one CommonJS file.
+  { entries: { preload: 'electron/preload.ts' }, folder: 'dist/electron', format: 'cjs', ending: 'cjs' },
+  { entries: { process: 'core/host/core-process.ts' }, folder: 'dist/core', format: 'es', ending: 'mjs' },
+];
+
+function configFor(program: Program): InlineConfig {
+  return {
+    root,
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    ssr: { noExternal: true, external: ['electron', 'better-sqlite3'] },
+    build: {
+      ssr: true,
+      outDir: program.folder,
+      emptyOutDir: false,
+      target: 'node22',
+      minify: false,
+      sourcemap: false,
+      rolldownOptions: {
+        input: { ...program.entries },
+        external: ['electron', 'better-sqlite3', /^node:/u],
+        output: {
+          format: program.format,
+          entryFileNames: `[name].${program.ending}`,
+          chunkFileNames: `[name]-[hash].${program.ending}`,
+        },
+      },
+    },
+  };
+}
+
+/** Builds into dist/ and marks it with the stamp of the sources it was built from. */
+export async function buildAll(): Promise<void> {
+  // Taken first: a source that changes meanwhile makes the stamp old, never falsely new.
+  const stamp = sourceStamp(root);
+  rmSync(path.join(root, 'dist'), { recursive: true, force: true });
+  for (const program of programs)
+    if (Object.values(program.entries).every((entry) => existsSync(path.join(root, entry))))
+      await build(configFor(program));
+  await build({
+    root: path.join(root, 'renderer'),
+    configFile: path.join(root, 'renderer', 'vite.config.ts'),
+    logLevel: 'warn',
+  });
+  writeStamp(root, stamp);
+}
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await buildAll();

@@ -1,0 +1,72 @@
+// Opens the local door: the host in this process, the address in the terminal and, where there is one,
+// in the browser. Ends when its last page is gone, or on Ctrl-C, with the book closed cleanly.
+import { spawn } from 'node:child_process';
+import path from 'node:path';
+import process from 'node:process';
+import { openLocalDoor } from '../core/host/local-door.ts';
+import { startHost } from '../core/host/start-host.ts';
+import { hasDisplay } from './choose-door.ts';
+import type { StartOptions } from './start-options.ts';
+
+/** After a reload or a short sleep of the machine the page comes back sooner than this. */
+const emptyAfterMs = 20_000;
+
+/** @returns the exit code, once the door is closed */
+export async function startLocal(options: StartOptions, root: string): Promise<number> {
+  const host = startHost('local');
+  const opened = options.demo
+    ? await host.call('host.demo', {})
+    : options.book === null
+      ? null
+      : await host.call('host.open', { file: options.book });
+  if (opened !== null && !opened.ok) {
+    console.error([opened.error.message, opened.error.hint].filter(Boolean).join(' '));
+    await host.close();
+    return 2;
+  }
+  return new Promise<number>((resolve, reject) => {
+    let ending = false;
+    const end = (): void => {
+      if (ending) return;
+      ending = true;
+      door
+        .then(async (open) => open.close())
+        .then(async () => host.close())
+        .then(() => resolve(0), reject);
+    };
+    const pages = path.join(root, 'dist', 'renderer');
+    const onEmpty = options.stay ? () => undefined : end;
+    const door = openLocalDoor({ host, pages, port: options.port, emptyAfterMs, onEmpty });
+    process.once('SIGINT', end);
+    process.once('SIGTERM', end);
+    door.then((open) => announce(open.url, options), reject);
+  });
+}
+
+function announce(url: string, options: StartOptions): void {
+  console.log(`Regang is at ${url}`);
+  if (!options.noOpen) openInBrowser(url);
+}
+
+/** The platform's own way to open an address; where there is none, the printed address has to do. */
+function openInBrowser(url: string): void {
+  if (!hasDisplay(process)) {
+    console.log('There is no display here: open that address in a browser of this machine.');
+    return;
+  }
+  const [command, ...args] =
+    process.platform === 'darwin'
+      ? ['open', url]
+      : process.platform === 'win32'
+        ? ['rundll32', 'url.dll,FileProtocolHandler', url]
+        : ['xdg-open', url];
+  if (command === undefined) return;
+  const opener = spawn(command, args, { stdio: 'ignore', detached: true });
+  opener.on('error', sayOpenIt);
+  opener.on('exit', (code) => (code === 0 ? undefined : sayOpenIt()));
+  opener.unref();
+}
+
+function sayOpenIt(): void {
+  console.log('No browser could be started: open that address in one.');
+}
