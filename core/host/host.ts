@@ -55,6 +55,8 @@ export function createHost(options: HostOptions): Host {
 
   return {
     call: async (name, input) => {
+      // Only looks, and so does not wait for a long query that is under way.
+      if (name === 'host.state') return turn.then(async () => callSession(session, name, input));
       if (isHostCall(name)) {
         const before = session.book();
         const answered = await inTurn(() => callSession(session, name, input));
