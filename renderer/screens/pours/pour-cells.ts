@@ -149,6 +149,10 @@ export function isCellId(id: string): id is CellId {
 /** The cell that a refusal of the core points at, if it points at one. */
 export function cellOfField(field: string | undefined): CellId | undefined {
   if (field === undefined) return undefined;
+  // The door writes `sides[0].setAt` where the core's own checks write `sides.A.setAt`.
+  const dotted = field.replaceAll(/\[(\d+)\]/gu, '.$1');
   const ids = Object.keys(cells).filter(isCellId);
-  return ids.find((id) => cells[id].fields.some((start) => field === start || field.startsWith(`${start}.`)));
+  return ids.find((id) =>
+    cells[id].fields.some((start) => dotted === start || dotted.startsWith(`${start}.`)),
+  );
 }

@@ -39,8 +39,10 @@ describe('cells of a pour', () => {
   });
   test('a refusal for side B’s set date goes to its cell, an unknown field to none', () => {
     expect(
-      ['sides.B.setAt', 'finishAt', 'pour.stripH', 'after', 'gates', undefined].map(cellOfField),
-    ).toEqual(['setB', 'finish', 'stripH', 'after', undefined, undefined]);
+      ['sides.B.setAt', 'finishAt', 'pour.stripH', 'after', 'pour.sides[0].setH', 'gates', undefined].map(
+        cellOfField,
+      ),
+    ).toEqual(['setB', 'finish', 'stripH', 'after', 'setAH', undefined, undefined]);
   });
 });
 
