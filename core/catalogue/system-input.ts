@@ -1,0 +1,75 @@
+// A panel system as a person or a script writes it, read into internal units and checked as a whole.
+import { z } from 'zod';
+import { type Answer, answer } from '../answer.ts';
+import type { LengthReader } from '../units/length-reader.ts';
+import { type Component, readComponentKind } from './component.ts';
+import { codeInput, lengthInput, rulesFromInput, rulesInput } from './rules-input.ts';
+import { type PanelSystem, panelSystem } from './system.ts';
+
+export const systemInput = z.strictObject({
+  panels: z
+    .array(
+      z.strictObject({
+        code: codeInput,
+        width: lengthInput,
+        height: lengthInput,
+        weightKg: z.number(),
+        crossMembers: z.exactOptional(z.array(lengthInput).max(100)),
+        tieHoles: z.exactOptional(z.array(z.tuple([lengthInput, lengthInput])).max(400)),
+      }),
+    )
+    .max(5000),
+  components: z
+    .array(
+      z.strictObject({
+        code: codeInput,
+        kind: z.string().min(1).max(60),
+        weightKg: z.number(),
+        length: z.exactOptional(lengthInput),
+      }),
+    )
+    .max(5000)
+    .default([]),
+  rules: rulesInput,
+});
+
+export type SystemInput = z.output<typeof systemInput>;
+
+/** Refuses lengths and weights that cannot be read or be, and whatever panelSystem refuses; fields under `at`. */
+export function systemFromInput(input: SystemInput, reader: LengthReader, at: string): Answer<PanelSystem> {
+  const panels = input.panels.map((panel, index): Component => {
+    const field = `${at}.panels[${index}]`;
+    const { code, crossMembers = [], tieHoles = [] } = panel;
+    return {
+      code,
+      name: code,
+      kind: 'panel',
+      weightGrams: reader.weight(panel.weightKg, `${field}.weightKg`),
+      widthNm: reader.positive(panel.width, `${field}.width`),
+      heightNm: reader.positive(panel.height, `${field}.height`),
+      crossMembersNm: crossMembers.map((height, row) => reader.any(height, `${field}.crossMembers[${row}]`)),
+      tieHolesNm: tieHoles.map(([x, y], row) => [
+        reader.any(x, `${field}.tieHoles[${row}][0]`),
+        reader.any(y, `${field}.tieHoles[${row}][1]`),
+      ]),
+    };
+  });
+  const components = input.components.map((item, index): Component => {
+    const field = `${at}.components[${index}]`;
+    return {
+      code: item.code,
+      name: item.code,
+      kind: readComponentKind(item.kind) ?? 'other',
+      weightGrams: reader.weight(item.weightKg, `${field}.weightKg`),
+      ...(item.length !== undefined && { lengthNm: reader.positive(item.length, `${field}.length`) }),
+    };
+  });
+  const rules = rulesFromInput(input.rules, reader, `${at}.rules`);
+  const refusal = reader.refusal();
+  if (refusal !== undefined) return refusal;
+  const system = panelSystem([...panels, ...components], rules);
+  if (system.ok) return answer(system.value);
+  const field = system.error.field ?? '';
+  const under = field.startsWith('components.') ? at : `${at}.rules`;
+  return { ok: false, error: { ...system.error, field: field === '' ? under : `${under}.${field}` } };
+}
