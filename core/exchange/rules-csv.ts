@@ -78,6 +78,7 @@ function readSystem(
     readSetting(row, draft);
   }
   if (rows.some((row) => row.isBad())) return undefined;
+  shareSources(draft.sources);
   const rules = {
     ...draft.tables,
     ...(Object.keys(draft.sources).length > 0 ? { sources: draft.sources } : {}),
@@ -89,6 +90,19 @@ function readSystem(
   const row = rowOf(draft, field) ?? rows[0];
   row?.refuse('value', `rule tables that make sense: ${message}${hint === undefined ? '' : ` ${hint}`}`);
   return undefined;
+}
+
+/** Where all rows of a list have one source, the list has it too: findings ask for either. */
+function shareSources(sources: Record<string, string>): void {
+  for (const list of ['locks.bands', 'fillerLocks.bands', 'rails.lengths']) {
+    const found = new Set(
+      Object.entries(sources).flatMap(([place, source]) => (place.startsWith(`${list}[`) ? [source] : [])),
+    );
+    const [source] = found;
+    if (found.size === 1 && source !== undefined) sources[list] = source;
+  }
+  // A default is told by the absence of a source.
+  for (const [place, source] of Object.entries(sources)) if (source === '') delete sources[place];
 }
 
 /** The row that wrote the place, or the first of its table. */
@@ -109,7 +123,7 @@ function readSetting(row: Row<Name>, draft: Draft): void {
   if (value === undefined || condition === undefined || row.isBad()) return;
   const place = put(row, draft, setting, condition, value);
   if (place === undefined || source === null || source === undefined || setting.place === null) return;
-  if (headingSign(source) !== 'default') draft.sources[place] = source;
+  draft.sources[place] = headingSign(source) === 'default' ? '' : source;
 }
 
 function findSetting(row: Row<Name>): RuleSetting | undefined {
