@@ -96,3 +96,33 @@ export function isInHand(kind: LocationKind): boolean {
 export function isHeld(kind: LocationKind): boolean {
   return isInHand(kind) || kind === 'repair';
 }
+
+/** Locations where there cannot be less than nothing: all but those that stand outside. */
+export function holdsPieces(kind: LocationKind): boolean {
+  return isInHand(kind) || kind === 'repair';
+}
+
+/** The movement that takes another back: the same pieces the other way, in the condition they had. */
+export function reversalOf(
+  movement: Movement,
+  by: { readonly id: string; readonly at: string; readonly who: string; readonly remark: string | null },
+): Movement {
+  return {
+    id: by.id,
+    component: movement.component,
+    quantity: movement.quantity,
+    owner: movement.owner,
+    from: movement.to,
+    to: movement.from,
+    condition: movement.conditionAfter,
+    conditionAfter: movement.condition,
+    reason: 'reversal',
+    at: by.at,
+    who: by.who,
+    noteNumber: null,
+    remark: by.remark,
+    basis: null,
+    basisDate: null,
+    reverses: movement.id,
+  };
+}

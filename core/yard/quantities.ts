@@ -8,17 +8,39 @@ export interface StockLine {
   readonly location: string;
   readonly condition: Condition;
   readonly quantity: number;
-  /** The weakest basis among the opening figures this quantity rests on, and their oldest date. */
+  /**
+   * The weakest basis among the opening figures booked here that were not taken back, and the oldest of
+   * their dates. Pieces that came here from another location bring none with them.
+   */
   readonly basis: Basis | null;
   readonly basisDate: string | null;
 }
 
-const weakest: readonly Basis[] = ['estimated', 'taken-from-list', 'counted'];
+/** A basis with its date, as a line of stock carries them. */
+export interface LineBasis {
+  readonly basis: Basis | null;
+  readonly basisDate: string | null;
+}
+
+const weakestFirst: readonly Basis[] = ['estimated', 'taken-from-list', 'counted'];
+
+/** The weaker basis and the older date of two; null gives way to the other. */
+export function weakerBasis(one: LineBasis, other: LineBasis): LineBasis {
+  if (one.basis === null) return other;
+  if (other.basis === null) return one;
+  const isOneWeaker = weakestFirst.indexOf(one.basis) <= weakestFirst.indexOf(other.basis);
+  const dates = [one.basisDate, other.basisDate].filter((date) => date !== null).sort();
+  return { basis: isOneWeaker ? one.basis : other.basis, basisDate: dates[0] ?? null };
+}
+
+/** One text for a component, owner, location and condition. */
+export function stockKey(component: string, owner: string, location: string, condition: Condition): string {
+  return JSON.stringify([component, owner, location, condition]);
+}
 
 interface Sum {
   quantity: number;
-  basis: Basis | null;
-  basisDate: string | null;
+  basis: LineBasis;
 }
 
 /**
@@ -26,31 +48,33 @@ interface Sum {
  * @param movements in any order: a sum does not depend on it
  */
 export function stockAfter(movements: readonly Movement[]): StockLine[] {
+  const takenBack = new Set(movements.map((movement) => movement.reverses));
   const sums = new Map<string, Sum>();
-  const add = (movement: Movement, location: string, condition: Condition, sign: 1 | -1): void => {
-    const key = JSON.stringify([movement.component, movement.owner, location, condition]);
-    const sum = sums.get(key) ?? { quantity: 0, basis: null, basisDate: null };
-    sum.quantity += sign * movement.quantity;
-    if (sign === 1) noteBasis(sum, movement);
+  const sumAt = (movement: Movement, location: string, condition: Condition): Sum => {
+    const key = stockKey(movement.component, movement.owner, location, condition);
+    const sum = sums.get(key) ?? { quantity: 0, basis: { basis: null, basisDate: null } };
     sums.set(key, sum);
+    return sum;
   };
   for (const movement of movements) {
-    add(movement, movement.from, movement.condition, -1);
-    add(movement, movement.to, movement.conditionAfter, 1);
+    sumAt(movement, movement.from, movement.condition).quantity -= movement.quantity;
+    const into = sumAt(movement, movement.to, movement.conditionAfter);
+    into.quantity += movement.quantity;
+    if (!takenBack.has(movement.id)) into.basis = weakerBasis(into.basis, movement);
   }
   const lines: StockLine[] = [];
-  for (const [key, sum] of sums) {
-    if (sum.quantity === 0) continue;
+  for (const [key, { quantity, basis }] of sums) {
+    if (quantity === 0) continue;
     const [component, owner, location, condition] = JSON.parse(key) as [string, string, string, Condition];
-    lines.push({ component, owner, location, condition, ...sum });
+    lines.push({
+      component,
+      owner,
+      location,
+      condition,
+      quantity,
+      basis: basis.basis,
+      basisDate: basis.basisDate,
+    });
   }
   return lines;
-}
-
-function noteBasis(sum: Sum, movement: Movement): void {
-  if (movement.basis === null) return;
-  if (sum.basis === null || weakest.indexOf(movement.basis) < weakest.indexOf(sum.basis))
-    sum.basis = movement.basis;
-  if (sum.basisDate === null || (movement.basisDate !== null && movement.basisDate < sum.basisDate))
-    sum.basisDate = movement.basisDate;
 }

@@ -1,0 +1,100 @@
+// Looks the whole book over. The ledger's part is an auditor in plain SQL that shares no code with the
+// sums of the yard: it walks the movements in order of time and adds them up by itself.
+import { sql } from 'kysely';
+import type { Kysely } from 'kysely';
+import type { BookProblem } from './book.ts';
+import type { BookTables } from './tables.ts';
+
+export async function checkBook(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  return [
+    ...(await checkIntegrity(db)),
+    ...(await checkForeignKeys(db)),
+    ...(await checkBalance(db)),
+    ...(await checkNeverBelowZero(db)),
+    ...(await checkReversals(db)),
+  ];
+}
+
+async function checkIntegrity(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  const { rows } = await sql<{ integrity_check: string }>`pragma integrity_check(20)`.execute(db);
+  if (rows.length === 0) throw new Error('The integrity check looked at nothing.');
+  return rows
+    .filter((row) => row.integrity_check !== 'ok')
+    .map((row) => ({ check: 'integrity', message: row.integrity_check }));
+}
+
+async function checkForeignKeys(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  const { rows } = await sql<{ table: string; parent: string }>`pragma foreign_key_check`.execute(db);
+  return rows.slice(0, 20).map((row) => ({
+    check: 'foreign-keys',
+    message: `A row of ${row.table} names a ${row.parent} that is not there.`,
+  }));
+}
+
+/** What came in less what went out, over all locations, is zero for every component and owner. */
+async function checkBalance(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  const { rows } = await sql<{ component: string; owner: string; balance: number }>`
+    select component, owner, sum(pieces) as balance from (
+      select m.component, m.owner, m.quantity as pieces
+      from movement m join location l on l.code = m.to_location
+      union all
+      select m.component, m.owner, -m.quantity
+      from movement m join location l on l.code = m.from_location
+    ) as entry
+    group by component, owner having sum(pieces) <> 0 order by component, owner limit 20
+  `.execute(db);
+  return rows.map(({ component, owner, balance }) => ({
+    check: 'ledger',
+    message: `The sum of ${component} (${owner}) over all locations is ${balance}, not 0.`,
+  }));
+}
+
+/** At no moment does a location that holds pieces have less than nothing. */
+async function checkNeverBelowZero(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  const { rows } = await sql<{
+    component: string;
+    owner: string;
+    place: string;
+    state: string;
+    least: number;
+  }>`
+    with entry as (
+      select component, owner, to_location as place, condition_after as state, at_ms, quantity as pieces
+      from movement
+      union all
+      select component, owner, from_location, condition, at_ms, -quantity from movement
+    ), moment as (
+      select component, owner, place, state, at_ms, sum(pieces) as pieces
+      from entry join location l on l.code = place
+      where l.kind in ('yard', 'rack', 'site', 'repair')
+      group by component, owner, place, state, at_ms
+    ), level as (
+      select component, owner, place, state,
+        sum(pieces) over (partition by component, owner, place, state order by at_ms) as pieces
+      from moment
+    )
+    select component, owner, place, state, min(pieces) as least from level
+    group by component, owner, place, state having min(pieces) < 0
+    order by component, owner, place, state limit 20
+  `.execute(db);
+  return rows.map(({ component, owner, place, state, least }) => ({
+    check: 'ledger',
+    message: `${place} had ${least} of ${component} (${owner}, ${state}) at some moment.`,
+  }));
+}
+
+/** Every reversal is the opposite of what it takes back. */
+async function checkReversals(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+  const { rows } = await sql<{ id: string; reverses: string }>`
+    select back.id, back.reverses from movement back join movement m on m.id = back.reverses
+    where m.reverses is not null or m.component <> back.component or m.owner <> back.owner
+      or m.quantity <> back.quantity or m.from_location <> back.to_location
+      or m.to_location <> back.from_location or m.condition <> back.condition_after
+      or m.condition_after <> back.condition
+    order by back.number limit 20
+  `.execute(db);
+  return rows.map(({ id, reverses }) => ({
+    check: 'ledger',
+    message: `Movement ${id} is not the opposite of movement ${reverses}, which it takes back.`,
+  }));
+}

@@ -1,0 +1,59 @@
+// The reader and the writer that procedures are handed: the repositories, bound to one transaction.
+import type { Kysely } from 'kysely';
+import { appendMovements } from './append-movements.ts';
+import type { BookReader, BookWriter } from './book.ts';
+import { putComponent, putRules, readComponents, readRuleVersions } from './catalogue.ts';
+import { checkBook } from './check-book.ts';
+import { putDesign, readDesigns } from './designs.ts';
+import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
+import { msOf, readMovement, readMovements, readMovementsFrom, readStock } from './ledger.ts';
+import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
+import { readPours } from './pours.ts';
+import { putPour, removePour } from './put-pour.ts';
+import type { BookTables } from './tables.ts';
+
+export function readerOf(db: Kysely<BookTables>): BookReader {
+  return {
+    changeNumber: () => readChangeNumber(db),
+    components: () => readComponents(db),
+    ruleVersions: () => readRuleVersions(db),
+    locations: () => readLocations(db),
+    owners: () => readOwners(db),
+    designs: () => readDesigns(db),
+    jobs: () => readJobs(db),
+    job: (code) => readJob(db, code),
+    pours: (job) => readPours(db, job),
+    stock: (at) => (at === undefined ? readStock(db) : readStock(db, msOf(at))),
+    movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
+    movements: (filter) => readMovements(db, filter),
+    movement: (id) => readMovement(db, id),
+    latestPlan: (job) => readLatestPlan(db, job),
+    check: () => checkBook(db),
+  };
+}
+
+/** @param commandId the command whose transaction this is: every movement names it */
+export function writerOf(db: Kysely<BookTables>, commandId: string): BookWriter {
+  return {
+    ...readerOf(db),
+    putComponent: (component) => putComponent(db, component),
+    putRules: (system, systemName, rules) => putRules(db, system, systemName, rules),
+    putLocation: (location) => putLocation(db, location),
+    putOwner: (owner) => putOwner(db, owner),
+    putDesign: (design) => putDesign(db, design),
+    putJob: (job) => putJob(db, job),
+    putPour: (job, pour) => putPour(db, job, pour),
+    removePour: (job, code) => removePour(db, job, code),
+    appendMovements: (movements, recordedAt) => appendMovements(db, commandId, movements, recordedAt),
+    putPlan: (plan) => putPlan(db, plan),
+  };
+}
+
+/** Commands are numbered as they commit. */
+export async function readChangeNumber(db: Kysely<BookTables>): Promise<number> {
+  const last = await db
+    .selectFrom('command')
+    .select((select) => select.fn.max<number | null>('number').as('number'))
+    .executeTakeFirst();
+  return last?.number ?? 0;
+}

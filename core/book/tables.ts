@@ -1,0 +1,119 @@
+// The book's tables as the query builder sees them: SQLite's columns, one to one. Repositories turn rows
+// into the words of the core and back.
+
+export interface BookTables {
+  command: { number: number; id: string; name: string; at: string; who: string; answer: string };
+  component: ComponentRow;
+  rule_version: { system: string; version: number; system_name: string; rules: string };
+  location: { code: string; name: string; kind: string };
+  owner: { code: string; name: string; kind: string; agreement: string | null };
+  movement: MovementRow;
+  design: DesignRow;
+  job: JobRow;
+  pour: PourRow;
+  pour_side: { job: string; pour: string; side: string; set_at: string; set_h: number };
+  placed_gang: { job: string; pour: string; side: string; position: number; design: string; at_nm: number };
+  gate: GateRow;
+  loose_line: LooseLineRow;
+  pour_after: { job: string; pour: string; position: number; earlier_pour: string };
+  stored_plan: { number: number; id: string; job: string; made_at: string; input: string; answer: string };
+}
+
+export interface ComponentRow {
+  code: string;
+  name: string;
+  kind: string;
+  weight_grams: number;
+  width_nm: number | null;
+  height_nm: number | null;
+  length_nm: number | null;
+  cross_members_nm: string | null;
+  tie_holes_nm: string | null;
+  system: string | null;
+  hire_per_day_cents: number | null;
+  regang_per_piece_h: number;
+  remark: string | null;
+}
+
+export interface MovementRow {
+  number: number;
+  id: string;
+  component: string;
+  quantity: number;
+  owner: string;
+  from_location: string;
+  to_location: string;
+  condition: string;
+  condition_after: string;
+  reason: string;
+  at: string;
+  at_ms: number;
+  who: string;
+  note_number: string | null;
+  remark: string | null;
+  basis: string | null;
+  basis_date: string | null;
+  reverses: string | null;
+  recorded_at: string;
+  command: string;
+}
+
+export interface DesignRow {
+  code: string;
+  name: string;
+  system: string;
+  revision: string;
+  hand: string;
+  geometry: string;
+  assemble_h: number;
+  break_down_h: number;
+}
+
+export interface JobRow {
+  code: string;
+  name: string;
+  time_zone: string;
+  currency: string;
+  units: string;
+  plan_from: string;
+  shifts: string;
+  crew: number;
+  labour_per_h_cents: number;
+  fly_on_h: number;
+  regang_base_h: number;
+  clean_h: number;
+}
+
+export interface PourRow {
+  job: string;
+  code: string;
+  position: number;
+  name: string;
+  element: string;
+  setting_order: string;
+  finish_at: string;
+  strip_minimum_h: number;
+  strip_h: number;
+  tie_component: string | null;
+}
+
+export interface GateRow {
+  job: string;
+  pour: string;
+  position: number;
+  name: string;
+  who: string;
+  before_step: string;
+  promised: string;
+  done: number;
+}
+
+export interface LooseLineRow {
+  job: string;
+  pour: string;
+  position: number;
+  side: string;
+  component: string;
+  quantity: number;
+  purpose: string;
+}

@@ -1,0 +1,6 @@
+// Every migration in order. A list and not a look into the folder, so that a bundled app needs no files;
+// a test compares it with the folder.
+import type { Migration } from '../core/book/migration.ts';
+import { firstTables } from './0001-first-tables.ts';
+
+export const allMigrations: readonly Migration[] = [firstTables];
