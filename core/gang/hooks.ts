@@ -126,7 +126,7 @@ function overloaded(hooks: readonly PlacedHook[], table: HookTable, rules: RuleT
   const mostGrams =
     table.capacityGrams * (table.ratedFor === 'gang-weight' ? 1 : sine(table.minimumAngleDeg));
   return hooks
-    .filter(({ loadGrams }) => loadGrams > mostGrams)
+    .filter(({ loadKg }) => loadKg > mostGrams / 1000)
     .map(({ xNm, yNm, loadGrams }) => ({
       rule: 'hooks.load',
       severity: 'stop' as const,

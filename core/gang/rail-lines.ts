@@ -106,8 +106,16 @@ function passingsOf(segments: readonly Segment[], fillers: readonly Spans[]): re
     const next = segments[index + 1];
     if (next === undefined) return [];
     const [fromNm, toNm] = [segment.toNm, next.fromNm];
-    const touches =
-      fromNm === toNm || fillers.some((filler) => filler.wayFrom === fromNm && filler.wayTo === toNm);
+    const touches = fromNm === toNm || covered(fromNm, toNm, fillers);
     return touches ? [{ first: segment.panel, second: next.panel, fromNm, toNm }] : [];
   });
+}
+
+/** Do fillers on the line fill everything between two positions? */
+function covered(fromNm: number, toNm: number, fillers: readonly Spans[]): boolean {
+  let atNm = fromNm;
+  for (const filler of fillers.toSorted((one, other) => one.wayFrom - other.wayFrom)) {
+    if (filler.wayFrom <= atNm && atNm < filler.wayTo) atNm = filler.wayTo;
+  }
+  return fromNm < toNm && atNm >= toNm;
 }
