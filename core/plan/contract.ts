@@ -15,7 +15,8 @@ const instant = z
   .meta({ format: 'date-time', description: 'ISO 8601 with offset' });
 
 const code = z.string().min(1);
-const quantity = z.int().min(0);
+/** Pieces: at most a million to a line, so that sums stay whole. */
+const quantity = z.int().min(0).max(1_000_000);
 const pieces = z.record(code, quantity);
 /** Hours, at most as many as ten years have. */
 const hours = z.number().min(0).max(100_000);

@@ -40,7 +40,18 @@ export function knowsTimeZone(timeZone: string): boolean {
   }
 }
 
+const zones = new Map<string, ZoneDays>();
+
+/** The days of a zone; the same answer for the same zone, so that its days are asked once. */
 export function zoneDays(timeZone: string): ZoneDays {
+  const known = zones.get(timeZone);
+  if (known !== undefined) return known;
+  const made = makeZoneDays(timeZone);
+  zones.set(timeZone, made);
+  return made;
+}
+
+function makeZoneDays(timeZone: string): ZoneDays {
   const starts = new Map<number, number>();
   const startMs = (day: number): number => {
     const known = starts.get(day);

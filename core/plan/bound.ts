@@ -1,0 +1,41 @@
+// The bound a plan answers with: a whole number of minor units that the best plan cannot cost less than,
+// and never a claim that more was proved than was.
+import type { Edges } from './edges.ts';
+import type { ExactCost } from './cost.ts';
+import { holdsByComponent, stretchesOf } from './excess.ts';
+import { excessDays } from './hire-days.ts';
+import { standingHolds } from './holding.ts';
+import type { Sketch } from './instant-plan.ts';
+import type { Model } from './model.ts';
+import { roundDown } from './money.ts';
+import { Prices } from './prices.ts';
+
+const stepsWithoutUnmet = 12;
+
+export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactCost, total: number): number {
+  const { places } = model.grains;
+  if (sketch.complete && edges.money.exact) return Number(roundDown(cost.labour + cost.hire, places));
+  const { prices } = sketch;
+  let least = prices.bound - prices.unmetPrice * cost.unmet;
+  if (cost.unmet > 0) {
+    const apart = new Prices(model, edges, 0);
+    for (let step = 0; step < stepsWithoutUnmet; step += 1)
+      apart.step(Number(cost.labour + cost.hire) * edges.money.perGrain);
+    least = Math.max(least, apart.bound);
+  }
+  // Sums of doubles are off by far less than a billionth.
+  const careful = least - Math.abs(least) * 1e-9 - edges.money.tolerance / 100;
+  const minor = edges.money.exact ? careful / 10 ** places : careful;
+  const bound = Math.max(0, Math.min(Math.floor(minor), Number(roundDown(cost.labour + cost.hire, places))));
+  // A plan may only be called the best where no plan leaves fewer pieces wanting.
+  return cost.unmet > standingUnmet(model) ? Math.min(bound, total - 2) : bound;
+}
+
+/** Pieces short that no plan can help: turns and loose turns alone hold more than there is. */
+function standingUnmet(model: Model): number {
+  let unmet = 0;
+  for (const [component, holds] of holdsByComponent(model, standingHolds(model)).entries()) {
+    if (model.hire[component] === null) unmet += excessDays(model, stretchesOf(model, component, holds));
+  }
+  return unmet;
+}

@@ -1,0 +1,377 @@
+// Held less stock of every dear component over time, cut at every instant at which a candidate plan can
+// change it, with the greatest of every day. A change of plan is priced by the days it touches.
+import { edgeBetween, type Edges } from './edges.ts';
+import type { Followers } from './holding.ts';
+import { dayStarts, levelAt, type Model } from './model.ts';
+import { dearComponents, sampleFrom } from './samples.ts';
+
+/** A part of a plan: a run's beginning, its end, or a follow, put in (`sign` 1) or taken out (-1). */
+export interface Part {
+  readonly kind: 'begin' | 'end' | 'follow';
+  /** The turn, or the edge of a follow. */
+  readonly which: number;
+  readonly sign: 1 | -1;
+}
+
+/** What a plan costs: pieces short that cannot be hired come first. */
+export interface SearchCost {
+  readonly unmet: number;
+  readonly cost: number;
+}
+
+/** Breakpoints to a component in one change: eight parts of three stretches with two ends each. */
+const room = 64;
+
+export class Grid {
+  readonly edges: Edges;
+  private readonly model: Model;
+  private readonly components: Int32Array;
+  private readonly rates: Float64Array;
+  private readonly unhired: Uint8Array;
+  private readonly times: Float64Array;
+  private readonly dayFirst: Int32Array;
+  private readonly dayAt: Int32Array;
+  private readonly excess: Int32Array;
+  private readonly dayMost: Int32Array;
+  private readonly most: Int32Array;
+  private readonly pieces: Int32Array;
+  /** Places on the grid of every turn's times, and of every candidate edge's. */
+  private readonly places: GridPlaces;
+  /** Whether an edge may be used on this grid. */
+  readonly allowed: Uint8Array;
+  private readonly breakCount: Int32Array;
+  private readonly breakAt: Int32Array;
+  private readonly breakBy: Int32Array;
+  private readonly rise: Int32Array;
+  private touched: number[] = [];
+
+  /** `candidates` are the edges that plans on this grid may use. */
+  constructor(model: Model, edges: Edges, candidates: Int32Array) {
+    this.model = model;
+    this.edges = edges;
+    this.components = dearComponents(model, edges);
+    const count = this.components.length;
+    this.rates = Float64Array.from(this.components, (component) => edges.hire[component] ?? 0);
+    this.unhired = Uint8Array.from(this.components, (component) => edges.cannotHire[component] ?? 0);
+    const { times, starts } = gridTimes(model, edges, candidates, this.components);
+    this.times = times;
+    this.places = gridPlaces(model, edges, candidates, times);
+    this.allowed = new Uint8Array(edges.to.length);
+    for (const edge of candidates) this.allowed[edge] = 1;
+    this.dayFirst = Int32Array.from(starts, (start) => sampleFrom(times, start));
+    this.dayAt = new Int32Array(times.length + 1);
+    for (let day = 0; day < starts.length; day += 1) this.dayAt.fill(day, this.dayFirst[day] ?? 0);
+    this.excess = new Int32Array(count * times.length);
+    this.dayMost = new Int32Array(count * starts.length);
+    this.most = new Int32Array(count);
+    const designs = model.designCodes.length;
+    this.pieces = new Int32Array(designs * count);
+    for (let design = 0; design < designs; design += 1) {
+      for (const [index, component] of this.components.entries()) {
+        this.pieces[design * count + index] = model.pieces[design * model.codes.length + component] ?? 0;
+      }
+    }
+    this.breakCount = new Int32Array(count);
+    this.rise = new Int32Array(count);
+    this.breakAt = new Int32Array(count * room);
+    this.breakBy = new Int32Array(count * room);
+  }
+
+  /** Clears the grid to what the turns hold while they stand, and answers what that alone costs. */
+  layNothing(): SearchCost {
+    this.excess.fill(0);
+    this.layStanding();
+    return this.hireOfDays();
+  }
+
+  /** Lays a plan on the grid from nothing and answers what it costs. */
+  lay(followers: Followers): SearchCost {
+    this.layNothing();
+    let labour = 0;
+    for (const part of partsOf(this.edges, followers)) {
+      this.apply([part]);
+      labour += this.labourOf(part);
+    }
+    const { unmet, cost } = this.hireOfDays();
+    return { unmet, cost: cost + labour };
+  }
+
+  private hireOfDays(): SearchCost {
+    let [unmet, cost] = [0, 0];
+    const days = this.dayFirst.length;
+    for (let index = 0; index < this.components.length; index += 1) {
+      this.renewDays(index, 0, days - 1);
+      for (let day = 0; day < days; day += 1) {
+        const over = Math.max(0, this.dayMost[index * days + day] ?? 0);
+        if (this.unhired[index] === 1) unmet += over;
+        else cost += over * (this.rates[index] ?? 0);
+      }
+    }
+    return { unmet, cost };
+  }
+
+  /** By how much the cost changes with the parts; the grid stays as it is. At most eight parts. */
+  change(parts: readonly Part[]): SearchCost {
+    this.collect(parts);
+    let [unmet, cost] = [0, 0];
+    for (const part of parts) cost += part.sign * this.labourOf(part);
+    for (const index of this.touched) {
+      if ((this.most[index] ?? 0) + (this.rise[index] ?? 0) > 0) {
+        const days = this.excessChange(index);
+        if (this.unhired[index] === 1) unmet += days;
+        else cost += days * (this.rates[index] ?? 0);
+      }
+      this.breakCount[index] = 0;
+    }
+    return { unmet, cost };
+  }
+
+  /** Puts the parts on the grid. */
+  apply(parts: readonly Part[]): void {
+    this.collect(parts);
+    this.flush();
+  }
+
+  private labourOf({ kind, which }: Part): number {
+    if (kind === 'begin') return this.edges.assembleLabour[which] ?? 0;
+    if (kind === 'end') return this.edges.breakDownLabour[which] ?? 0;
+    return this.edges.labour[which] ?? 0;
+  }
+
+  private layStanding(): void {
+    const { model, components, times } = this;
+    const count = components.length;
+    const lay = (index: number, quantity: number, from: number, to: number): void => {
+      const row = index * times.length;
+      for (let cell = row + from; cell < row + to; cell += 1)
+        this.excess[cell] = (this.excess[cell] ?? 0) + quantity;
+    };
+    for (const [index, component] of components.entries()) {
+      const stock = model.stock[component];
+      if (stock === undefined) continue;
+      for (const [cell, time] of times.entries())
+        this.excess[index * times.length + cell] = -levelAt(stock, time);
+    }
+    for (const [turn, from] of this.places.set.entries()) {
+      for (let index = 0; index < count; index += 1) {
+        const quantity = this.pieces[(model.design[turn] ?? 0) * count + index] ?? 0;
+        if (quantity > 0) lay(index, quantity, from, this.places.strip[turn] ?? from);
+      }
+    }
+    const place = new Map(Array.from(components, (component, index) => [component, index]));
+    for (const { from, to, pieces } of model.loose) {
+      for (const [component, quantity] of pieces) {
+        const index = place.get(component);
+        if (index !== undefined) lay(index, quantity, sampleFrom(times, from), sampleFrom(times, to));
+      }
+    }
+  }
+
+  /** Writes the breakpoints of the parts, component by component. */
+  private collect(parts: readonly Part[]): void {
+    this.touched = [];
+    const { model, places } = this;
+    for (const { kind, which, sign } of parts) {
+      if (kind === 'follow') this.collectFollow(which, sign);
+      else {
+        const own = (model.design[which] ?? 0) * this.components.length;
+        const from = (kind === 'begin' ? places.assembly : places.strip)[which] ?? 0;
+        const to = (kind === 'begin' ? places.set : places.brokenDown)[which] ?? 0;
+        for (let index = 0; index < this.components.length; index += 1) {
+          this.mark(index, sign * (this.pieces[own + index] ?? 0), from, to);
+        }
+      }
+    }
+  }
+
+  private collectFollow(edge: number, sign: number): void {
+    const { model, edges, places } = this;
+    const earlier = edges.earlier[edge] ?? 0;
+    const later = edges.to[edge] ?? 0;
+    const count = this.components.length;
+    const left = (model.design[earlier] ?? 0) * count;
+    const right = (model.design[later] ?? 0) * count;
+    const strip = places.strip[earlier] ?? 0;
+    const set = places.set[later] ?? 0;
+    const built = places.built[edge] ?? 0;
+    const out = places.takenOut[edge] ?? 0;
+    for (let index = 0; index < count; index += 1) {
+      const before = this.pieces[left + index] ?? 0;
+      const after = this.pieces[right + index] ?? 0;
+      const common = before < after ? before : after;
+      this.mark(index, sign * common, strip, set);
+      this.mark(index, sign * (after - common), built, set);
+      this.mark(index, sign * (before - common), strip, out);
+    }
+  }
+
+  private mark(index: number, quantity: number, from: number, to: number): void {
+    if (quantity === 0 || from >= to) return;
+    const used = this.breakCount[index] ?? 0;
+    if (used === 0) {
+      this.touched.push(index);
+      this.rise[index] = 0;
+    }
+    if (quantity > 0) this.rise[index] = (this.rise[index] ?? 0) + quantity;
+    const base = index * room;
+    this.insert(base, used, from, quantity);
+    this.insert(base, used + 1, to, -quantity);
+    this.breakCount[index] = used + 2;
+  }
+
+  /** Keeps the breakpoints of a component in order of time. */
+  private insert(base: number, used: number, at: number, by: number): void {
+    const { breakAt, breakBy } = this;
+    let place = base + used;
+    while (place > base && (breakAt[place - 1] ?? 0) > at) {
+      breakAt[place] = breakAt[place - 1] ?? 0;
+      breakBy[place] = breakBy[place - 1] ?? 0;
+      place -= 1;
+    }
+    breakAt[place] = at;
+    breakBy[place] = by;
+  }
+
+  /** The change of a component's sum of daily excesses under the breakpoints collected. */
+  private excessChange(index: number): number {
+    const { breakAt, breakBy, dayFirst, dayAt, dayMost, excess, times } = this;
+    const base = index * room;
+    const end = base + (this.breakCount[index] ?? 0);
+    const row = index * times.length;
+    const dayRow = index * dayFirst.length;
+    let sum = 0;
+    let by = 0;
+    let next = base;
+    let day = dayAt[breakAt[base] ?? 0] ?? 0;
+    while (next < end) {
+      const dayEnd = dayFirst[day + 1] ?? times.length;
+      const old = dayMost[dayRow + day] ?? 0;
+      if ((breakAt[next] ?? 0) >= dayEnd) {
+        if (by === 0) {
+          day = dayAt[breakAt[next] ?? 0] ?? 0;
+          if ((breakAt[next] ?? 0) >= times.length) break;
+          continue;
+        }
+        sum += (old + by > 0 ? old + by : 0) - (old > 0 ? old : 0);
+      } else {
+        let cell = dayFirst[day] ?? 0;
+        let most = -2_147_483_648;
+        while (cell < dayEnd) {
+          while (next < end && (breakAt[next] ?? 0) <= cell) {
+            by += breakBy[next] ?? 0;
+            next += 1;
+          }
+          const stop = next < end && (breakAt[next] ?? 0) < dayEnd ? (breakAt[next] ?? 0) : dayEnd;
+          for (; cell < stop; cell += 1) {
+            const over = (excess[row + cell] ?? 0) + by;
+            if (over > most) most = over;
+          }
+        }
+        sum += (most > 0 ? most : 0) - (old > 0 ? old : 0);
+      }
+      day += 1;
+    }
+    return sum;
+  }
+
+  /** Adds the breakpoints collected to the grid and renews the days they touch. */
+  private flush(): void {
+    for (const index of this.touched) {
+      const base = index * room;
+      const end = base + (this.breakCount[index] ?? 0);
+      const row = index * this.times.length;
+      let by = 0;
+      for (let next = base; next + 1 < end; next += 1) {
+        by += this.breakBy[next] ?? 0;
+        if (by === 0) continue;
+        const stop = row + (this.breakAt[next + 1] ?? 0);
+        for (let cell = row + (this.breakAt[next] ?? 0); cell < stop; cell += 1)
+          this.excess[cell] = (this.excess[cell] ?? 0) + by;
+      }
+      this.breakCount[index] = 0;
+      const first = this.dayAt[this.breakAt[base] ?? 0] ?? 0;
+      this.renewDays(index, first, this.dayAt[this.breakAt[end - 1] ?? 0] ?? first);
+    }
+  }
+
+  private renewDays(index: number, first: number, last: number): void {
+    const { dayFirst, times, excess, dayMost } = this;
+    const row = index * times.length;
+    for (let day = first; day <= last && day < dayFirst.length; day += 1) {
+      const end = dayFirst[day + 1] ?? times.length;
+      let most = -2_147_483_648;
+      for (let cell = dayFirst[day] ?? 0; cell < end; cell += 1)
+        most = Math.max(most, excess[row + cell] ?? 0);
+      dayMost[index * dayFirst.length + day] = most;
+    }
+    let most = -2_147_483_648;
+    const dayRow = index * dayFirst.length;
+    for (let day = 0; day < dayFirst.length; day += 1) most = Math.max(most, dayMost[dayRow + day] ?? 0);
+    this.most[index] = most;
+  }
+}
+
+/** All parts of a plan. */
+export function partsOf(edges: Edges, followers: Followers): Part[] {
+  const followed = new Set(followers);
+  const parts: Part[] = [];
+  for (const [turn, later] of followers.entries()) {
+    if (!followed.has(turn)) parts.push({ kind: 'begin', which: turn, sign: 1 });
+    if (later < 0) parts.push({ kind: 'end', which: turn, sign: 1 });
+    else parts.push({ kind: 'follow', which: edgeBetween(edges, turn, later), sign: 1 });
+  }
+  return parts;
+}
+
+interface GridPlaces {
+  readonly set: Int32Array;
+  readonly strip: Int32Array;
+  readonly assembly: Int32Array;
+  readonly brokenDown: Int32Array;
+  readonly built: Int32Array;
+  readonly takenOut: Int32Array;
+}
+
+function gridPlaces(model: Model, edges: Edges, candidates: Int32Array, times: Float64Array): GridPlaces {
+  const place = new Map(Array.from(times, (time, index) => [time, index]));
+  const places = (list: Float64Array): Int32Array => Int32Array.from(list, (at) => place.get(at) ?? 0);
+  const built = new Int32Array(edges.to.length);
+  const takenOut = new Int32Array(edges.to.length);
+  for (const edge of candidates) {
+    built[edge] = place.get(edges.builtFrom[edge] ?? 0) ?? 0;
+    takenOut[edge] = place.get(edges.takenOutAt[edge] ?? 0) ?? 0;
+  }
+  return {
+    set: places(model.from),
+    strip: places(model.to),
+    assembly: places(edges.assemblyFrom),
+    brokenDown: places(edges.brokenDownAt),
+    built,
+    takenOut,
+  };
+}
+
+function gridTimes(
+  model: Model,
+  edges: Edges,
+  candidates: Int32Array,
+  components: Int32Array,
+): { times: Float64Array; starts: number[] } {
+  const all = new Set<number>();
+  for (const list of [model.from, model.to, edges.assemblyFrom, edges.brokenDownAt])
+    for (const at of list) all.add(at);
+  for (const { from, to } of model.loose) all.add(from).add(to);
+  for (const edge of candidates) all.add(edges.builtFrom[edge] ?? 0).add(edges.takenOutAt[edge] ?? 0);
+  let [first, last] = [Infinity, -Infinity];
+  for (const at of all) {
+    first = Math.min(first, at);
+    last = Math.max(last, at);
+  }
+  if (all.size === 0) return { times: new Float64Array(0), starts: [] };
+  const starts = dayStarts(model, first, last);
+  for (const at of starts) all.add(at);
+  for (const component of components) {
+    for (const at of model.stock[component]?.times ?? []) if (at > first && at < last) all.add(at);
+  }
+  return { times: Float64Array.from(all).sort(), starts };
+}

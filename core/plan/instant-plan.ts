@@ -1,0 +1,81 @@
+// The plan answered at once: some steps of prices give good plans and a bound, small changes better the
+// best of them, and a small input is searched to the end. The effort depends on the size alone, so the
+// same input always gives the same plan.
+import { candidateEdges } from './candidates.ts';
+import { edgeBetween, type Edges } from './edges.ts';
+import { exactSearch } from './exact-search.ts';
+import { Grid } from './grid.ts';
+import { descend, type Standing } from './local-search.ts';
+import type { Model } from './model.ts';
+import { chainsOf } from './moves.ts';
+import { Prices, type PricedPlan } from './prices.ts';
+
+export interface Sketch {
+  readonly prices: Prices;
+  readonly standing: Standing;
+  /** Edges on the grid, those first that save most. */
+  readonly order: Int32Array;
+  /** Whether every plan was looked at or ruled out. */
+  readonly complete: boolean;
+  /** The step of the prices with the best bound. */
+  readonly proof: PricedPlan;
+}
+
+const exactTurns = 12;
+const exactChoices = 6000;
+
+export function instantPlan(model: Model, edges: Edges): Sketch {
+  const prices = new Prices(model, edges);
+  let best = prices.step(Infinity);
+  let proof = best;
+  const steps = priceSteps(prices, edges);
+  for (let step = 1; step < steps && best.cost - prices.bound > edges.money.tolerance; step += 1) {
+    const next = prices.step(best.cost);
+    if (next.cost < best.cost) best = next;
+    if (next.bound > proof.bound) proof = next;
+  }
+  const all = edges.turns <= 40;
+  return polish(model, edges, prices, best.followers, proof, all ? edges.turns : 6);
+}
+
+/** Betters a plan on a grid of its own; `perTurn` edges of every turn are tried. */
+export function polish(
+  model: Model,
+  edges: Edges,
+  prices: Prices,
+  followers: Int32Array,
+  proof: PricedPlan,
+  perTurn: number,
+): Sketch {
+  const keep = Array.from(followers.entries(), ([turn, later]) =>
+    later < 0 ? -1 : edgeBetween(edges, turn, later),
+  );
+  const candidates = candidateEdges(edges, proof.gain, perTurn, keep);
+  const grid = new Grid(model, edges, candidates);
+  const order = Int32Array.from(candidates).sort(
+    (left, right) => (proof.gain[right] ?? 0) - (proof.gain[left] ?? 0) || left - right,
+  );
+  let standing: Standing = { grid, chains: chainsOf(followers), cost: grid.lay(followers) };
+  const gap = standing.cost.cost + standing.cost.unmet * prices.unmetPrice - prices.bound;
+  const small = candidates.length === edges.to.length;
+  descend(standing, order, proof.gain, { slack: small ? Infinity : gap * 0.1, passes: small ? 20 : 3 });
+  let complete = false;
+  if (small && edges.turns <= exactTurns) {
+    const found = exactSearch(
+      model,
+      grid,
+      { followers: standing.chains.follower, cost: standing.cost },
+      proof,
+      exactChoices,
+    );
+    complete = found.complete;
+    standing = { grid, chains: chainsOf(found.followers), cost: grid.lay(found.followers) };
+  }
+  return { prices, standing, order, complete, proof };
+}
+
+function priceSteps(prices: Prices, edges: Edges): number {
+  const { components, times } = prices.samples;
+  const work = (edges.to.length + 4 * times.length) * components.length;
+  return Math.max(6, Math.min(40, Math.floor(10_000_000 / Math.max(1, work))));
+}

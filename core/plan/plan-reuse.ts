@@ -1,0 +1,86 @@
+// The reuse plan of `calc plan`: which turns one gang serves one after another, what is short when, what
+// it costs, and how far from the best it can be at most.
+import { answer, refuse, type Answer } from '../answer.ts';
+import { boundOf } from './bound.ts';
+import { checkPlanInput } from './check-input.ts';
+import type { PlanAnswer, PlanInput } from './contract.ts';
+import { exactCost, roundedCost } from './cost.ts';
+import { edgesOf } from './edges.ts';
+import { mayFollow } from './follows.ts';
+import { runsOf, type Followers } from './holding.ts';
+import { improve } from './improve.ts';
+import { instantPlan } from './instant-plan.ts';
+import { instantsOf } from './instants.ts';
+import { modelOf, type Model } from './model.ts';
+import { shortfallsOf } from './shortfalls.ts';
+
+/** `nowMs` is the door's clock: it times the answer and ends the search of `improveSeconds`, nothing else. */
+export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAnswer> {
+  const startedMs = nowMs();
+  const made = readModel(input);
+  if (!made.ok) return made;
+  const model = made.value;
+  const edges = edgesOf(model);
+  const { improveSeconds, improveSteps, seed = 1 } = input;
+  let sketch = instantPlan(model, edges);
+  if (improveSeconds !== undefined || improveSteps !== undefined) {
+    const steps = improveSteps ?? Infinity;
+    const allowedMs = (improveSeconds ?? Infinity) * 1000;
+    const used = (): number =>
+      allowedMs === Infinity ? 0 : Math.min(1, (nowMs() - startedMs) / Math.max(1, allowedMs));
+    if (allowedMs > 0) sketch = improve(model, edges, sketch, { seed, steps, used });
+  }
+  const followers = sketch.standing.chains.follower;
+  const exact = exactCost(model, followers);
+  const cost = roundedCost(model, exact);
+  const bound = boundOf(model, edges, sketch, exact, cost.total);
+  return answer({
+    runs: runsOf(followers).map((run) => ({ turns: run.map((turn) => model.turnIds[turn] ?? '') })),
+    shortfalls: shortfallsOf(model, followers),
+    cost,
+    bound,
+    gapPercent: cost.total > 0 ? Math.max(0, (100 * (cost.total - bound)) / cost.total) : 0,
+    proven: cost.total - bound <= 1,
+    milliseconds: Math.max(0, nowMs() - startedMs),
+  });
+}
+
+/** Reads and checks the input. */
+export function readModel(input: PlanInput): Answer<Model> {
+  const instants = instantsOf(input);
+  const refusal = checkPlanInput(input, instants);
+  return refusal === undefined ? answer(modelOf(input, instants)) : { ok: false, error: refusal };
+}
+
+/** The followers of runs given by the ids of their turns, each turn in one run and in an order that is allowed. */
+export function followersOf(
+  model: Model,
+  runs: readonly { readonly turns: readonly string[] }[],
+): Answer<Followers> {
+  const place = new Map(model.turnIds.map((id, index) => [id, index]));
+  const followers = new Int32Array(model.turnIds.length).fill(-1);
+  const seen = new Set<string>();
+  for (const [index, { turns }] of runs.entries()) {
+    for (const [position, id] of turns.entries()) {
+      const turn = place.get(id);
+      const field = `runs[${index}].turns[${position}]`;
+      if (turn === undefined)
+        return refuse('unknown-turn', `The turn "${id}" is not in the plan's input.`, { field });
+      if (seen.has(id))
+        return refuse('turn-in-two-runs', `The turn "${id}" stands in the runs twice.`, { field });
+      seen.add(id);
+      const before = place.get(turns[position - 1] ?? '');
+      if (before === undefined || position === 0) continue;
+      if (!mayFollow(model, before, turn)) {
+        return refuse('cannot-follow', `The turn "${id}" cannot follow "${turns[position - 1] ?? ''}".`, {
+          field,
+        });
+      }
+      followers[before] = turn;
+    }
+  }
+  const missing = model.turnIds.find((id) => !seen.has(id));
+  if (missing !== undefined)
+    return refuse('turn-without-run', `The turn "${missing}" stands in no run.`, { field: 'runs' });
+  return answer(followers);
+}
