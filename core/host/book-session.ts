@@ -1,6 +1,6 @@
 // Which book is open, and what can be done about its file: begin one, open another, copy it. The caller
 // sees to it that these go one after another.
-import { existsSync, mkdirSync } from 'node:fs';
+import { existsSync, mkdirSync, realpathSync } from 'node:fs';
 import path from 'node:path';
 import type { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
@@ -53,12 +53,14 @@ export class BookSession {
   async open(file: string, mode: 'create' | 'open' = 'open'): Promise<Answer<HostState>> {
     const full = path.resolve(file);
     const before = this.#book;
-    if (before !== null && before.file === full && mode === 'open') return answer(this.state());
+    // Opened twice, a book would stand in its own way. One that could only be read is tried again.
+    if (mode === 'open' && before !== null && !before.readOnly && isSameFile(before.file, full))
+      return answer(this.state());
     const opened = await this.#options.openFile(full, mode, this.#options.context().at);
     if (!opened.ok) return opened;
     this.#book = opened.value;
     await before?.close();
-    remember(this.#options.folder, full);
+    remember(this.#options.folder, opened.value.file);
     return answer(this.state());
   }
 
@@ -85,10 +87,7 @@ export class BookSession {
     if (this.#book === null) return refuse('no-book', 'No book is open.');
     const file = bookFileIn(this.#options.folder, given);
     if (!file.ok) return file;
-    if (existsSync(file.value))
-      return refuse('file-exists', `${file.value} is there already.`, { field: 'file' });
-    const copied = await this.#book.copyTo(file.value);
-    return copied.ok ? answer({ file: file.value }) : copied;
+    return this.#book.backup(file.value);
   }
 
   async close(): Promise<void> {
@@ -96,4 +95,8 @@ export class BookSession {
     this.#book = null;
     await book?.close();
   }
+}
+
+function isSameFile(open: string, asked: string): boolean {
+  return existsSync(asked) && realpathSync(asked) === open;
 }

@@ -7,5 +7,5 @@ export type OpenBookFile = (file: string, mode: 'create' | 'open', now: string) 
 
 export const openBookFile: OpenBookFile = async (file, mode, now) => {
   const { openBook } = await import('../book/open.ts');
-  return openBook({ file, mode, now });
+  return openBook(file, { mode, now });
 };

@@ -1,7 +1,7 @@
 // The one wrapper around every procedure: it finds it by name, reads the input by its shape, runs it on
 // the open book, and answers with a value. A door never runs a procedure in any other way.
 import { inspect } from 'node:util';
-import { answer, never, refuse } from '../answer.ts';
+import { never, refuse } from '../answer.ts';
 import type { Answer } from '../answer.ts';
 import type { OpenBook } from '../book/open.ts';
 import type { CommandContext, Procedure } from '../procedures/procedure.ts';
@@ -50,7 +50,8 @@ async function run(routing: Routing, procedure: Procedure, input: unknown): Prom
       return book.read((reader) => procedure.run(reader, input));
     case 'command': {
       const context = routing.context();
-      return book.command(commandIdOf(input), context, (writer) => procedure.run(writer, input, context));
+      const meta = { commandId: commandIdOf(input), name: procedure.name, ...context };
+      return book.command(meta, (writer) => procedure.run(writer, input, context));
     }
     default:
       return never(procedure);
@@ -71,7 +72,7 @@ function commandIdOf(input: unknown): string {
 function withOutputChecked(procedure: Procedure, answered: Answer<unknown>): Answer<unknown> {
   if (!answered.ok) return answered;
   const parsed = procedure.output.safeParse(answered.value);
-  if (parsed.success) return answer(answered.value);
+  if (parsed.success) return answered;
   const wrong = badInput(parsed.error, answered.value);
   throw new Error(`the answer is not of its shape: ${wrong.ok ? '' : wrong.error.message}`);
 }
