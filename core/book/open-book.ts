@@ -8,7 +8,7 @@ import { makeQueue, runCommand } from './commands.ts';
 import type { CommandAnswer, CommandMeta, Queue } from './commands.ts';
 import { reading, writing } from './connections.ts';
 import { copyBook } from './copy-book.ts';
-import type { Handle } from './load-sqlite.ts';
+import type { Handle, OpenHandle } from './load-sqlite.ts';
 import { readerOf } from './reader-writer.ts';
 import type { BookTables } from './tables.ts';
 import type { WriterLock } from './writer-lock.ts';
@@ -34,12 +34,13 @@ export interface OpenParts {
   readonly file: string;
   readonly notice: string | null;
   readonly openReader: () => Handle;
+  readonly openHandle: OpenHandle;
   /** Null where another process writes. */
   readonly writer: { readonly handle: Handle; readonly lock: WriterLock } | null;
 }
 
 export function makeOpenBook(parts: OpenParts): OpenBook {
-  const { file, notice, openReader, writer } = parts;
+  const { file, notice, openReader, openHandle, writer } = parts;
   const readers = reading(openReader);
   const writers = writer === null ? null : writing(writer.handle);
   const queue = makeQueue();
@@ -49,7 +50,7 @@ export function makeOpenBook(parts: OpenParts): OpenBook {
     return queue.add(async () => {
       const source = openReader();
       try {
-        return await copyBook(source, toFile);
+        return await copyBook(source, toFile, openHandle);
       } finally {
         source.close();
       }

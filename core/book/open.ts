@@ -123,7 +123,9 @@ async function openForWriting(opening: Opening, lock: WriterLock): Promise<Answe
     if (!ready.ok) return ready;
     isOpen = true;
     const writer = { handle, lock };
-    return answer(makeOpenBook({ file, notice: ready.value, openReader: () => openReader(opening), writer }));
+    return answer(
+      makeOpenBook({ file, notice: ready.value, openReader: () => openReader(opening), openHandle, writer }),
+    );
   } finally {
     if (!isOpen) {
       handle?.close();
@@ -141,7 +143,11 @@ async function bringUpToDate(opening: Opening, handle: Handle): Promise<Answer<s
   const pending = pendingMigrations(handle, migrations);
   const [first] = pending;
   if (first === undefined) return answer(null);
-  const copied = await copyBook(handle, freeName(`${file}.before-migration-${first.number}`));
+  const copied = await copyBook(
+    handle,
+    freeName(`${file}.before-migration-${first.number}`),
+    opening.openHandle,
+  );
   if (!copied.ok) return copied;
   const migrated = migrate(handle, pending, now);
   if (!migrated.ok) return migrated;
@@ -155,7 +161,7 @@ function freeName(wanted: string): string {
 }
 
 function openForReading(opening: Opening): Answer<OpenBook> {
-  const { file, migrations } = opening;
+  const { file, migrations, openHandle } = opening;
   const handle = openReader(opening);
   const pending = pendingMigrations(handle, migrations).length;
   handle.close();
@@ -169,7 +175,9 @@ function openForReading(opening: Opening): Answer<OpenBook> {
       },
     );
   const notice = `${file} is open for reading only: another Regang writes to it, or its folder may not be written to.`;
-  return answer(makeOpenBook({ file, notice, openReader: () => openReader(opening), writer: null }));
+  return answer(
+    makeOpenBook({ file, notice, openReader: () => openReader(opening), openHandle, writer: null }),
+  );
 }
 
 function openReader(opening: Opening): Handle {

@@ -1,0 +1,267 @@
+CREATE INDEX movement_basis ON movement (component, owner) WHERE basis IS NOT NULL;
+
+CREATE INDEX movement_in ON movement (component, owner, to_location, condition_after, at_ms, quantity);
+
+CREATE INDEX movement_out ON movement (component, owner, from_location, condition, at_ms, quantity);
+
+CREATE INDEX movement_time ON movement (at_ms);
+
+CREATE INDEX stored_plan_job ON stored_plan (job, number);
+
+CREATE TABLE command (
+  number INTEGER PRIMARY KEY CHECK (number > 0),
+  id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
+  name TEXT NOT NULL CHECK (length(trim(name)) > 0),
+  at TEXT NOT NULL CONSTRAINT command_at_is_an_instant CHECK (
+  at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (at GLOB '*Z' OR at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(at, 1, 10) IS date(substr(at, 1, 10))
+  AND unixepoch(at) IS NOT NULL),
+  who TEXT NOT NULL,
+  answer TEXT NOT NULL CHECK (json_valid(answer))
+) STRICT;
+
+CREATE TABLE component (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  name TEXT NOT NULL,
+  kind TEXT NOT NULL CHECK (length(trim(kind)) > 0),
+  weight_grams INTEGER NOT NULL
+    CONSTRAINT weight_is_not_below_zero CHECK (weight_grams BETWEEN 0 AND 9007199254740991),
+  width_nm INTEGER CHECK (width_nm BETWEEN 1 AND 9007199254740991),
+  height_nm INTEGER CHECK (height_nm BETWEEN 1 AND 9007199254740991),
+  length_nm INTEGER CHECK (length_nm BETWEEN 1 AND 9007199254740991),
+  cross_members_nm TEXT CHECK (json_valid(cross_members_nm)),
+  tie_holes_nm TEXT CHECK (json_valid(tie_holes_nm)),
+  system TEXT,
+  hire_per_day_cents INTEGER
+    CONSTRAINT hire_is_not_below_zero CHECK (hire_per_day_cents BETWEEN 0 AND 9007199254740991),
+  regang_per_piece_h REAL NOT NULL CONSTRAINT regang_per_piece_h_from_0_to_10000 CHECK (regang_per_piece_h BETWEEN 0 AND 10000),
+  remark TEXT
+) STRICT;
+
+CREATE TABLE design (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  name TEXT NOT NULL,
+  system TEXT NOT NULL CHECK (length(trim(system)) > 0),
+  revision TEXT NOT NULL,
+  hand TEXT NOT NULL CHECK (hand IN ('left', 'right', 'symmetrical')),
+  geometry TEXT NOT NULL CHECK (json_valid(geometry)),
+  assemble_h REAL NOT NULL CONSTRAINT assemble_h_from_0_to_10000 CHECK (assemble_h BETWEEN 0 AND 10000),
+  break_down_h REAL NOT NULL CONSTRAINT break_down_h_from_0_to_10000 CHECK (break_down_h BETWEEN 0 AND 10000)
+) STRICT;
+
+CREATE TABLE gate (
+  job TEXT NOT NULL,
+  pour TEXT NOT NULL,
+  position INTEGER NOT NULL CHECK (position > 0),
+  name TEXT NOT NULL CHECK (length(trim(name)) > 0),
+  who TEXT NOT NULL,
+  before_step TEXT NOT NULL CHECK (before_step IN ('set', 'close', 'pour')),
+  promised TEXT NOT NULL CONSTRAINT promised_is_a_date CHECK (promised IS date(promised)),
+  done INTEGER NOT NULL CHECK (done IN (0, 1)),
+  PRIMARY KEY (job, pour, position),
+  FOREIGN KEY (job, pour) REFERENCES pour (job, code)
+) STRICT;
+
+CREATE TABLE job (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  name TEXT NOT NULL,
+  time_zone TEXT NOT NULL CHECK (length(trim(time_zone)) > 0),
+  currency TEXT NOT NULL,
+  units TEXT NOT NULL CHECK (units IN ('us', 'metric')),
+  plan_from TEXT NOT NULL CONSTRAINT plan_from_is_a_date CHECK (plan_from IS date(plan_from)),
+  shifts TEXT NOT NULL CHECK (json_valid(shifts)),
+  crew REAL NOT NULL CONSTRAINT crew_is_somebody CHECK (crew > 0 AND crew <= 10000),
+  labour_per_h_cents INTEGER NOT NULL
+    CONSTRAINT labour_is_not_below_zero CHECK (labour_per_h_cents BETWEEN 0 AND 9007199254740991),
+  fly_on_h REAL NOT NULL CONSTRAINT fly_on_h_from_0_to_10000 CHECK (fly_on_h BETWEEN 0 AND 10000),
+  regang_base_h REAL NOT NULL CONSTRAINT regang_base_h_from_0_to_10000 CHECK (regang_base_h BETWEEN 0 AND 10000),
+  clean_h REAL NOT NULL CONSTRAINT clean_h_from_0_to_10000 CHECK (clean_h BETWEEN 0 AND 10000)
+) STRICT;
+
+CREATE TABLE location (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  name TEXT NOT NULL,
+  kind TEXT NOT NULL
+    CHECK (kind IN ('yard', 'rack', 'site', 'repair', 'supplier', 'scrap', 'lost', 'opening'))
+) STRICT;
+
+CREATE TABLE loose_line (
+  job TEXT NOT NULL,
+  pour TEXT NOT NULL,
+  position INTEGER NOT NULL CHECK (position > 0),
+  side TEXT NOT NULL CHECK (side IN ('A', 'B', 'both')),
+  component TEXT NOT NULL REFERENCES component (code),
+  quantity INTEGER NOT NULL
+    CONSTRAINT loose_quantity_is_a_whole_number_of_pieces CHECK (quantity BETWEEN 1 AND 9007199254740991),
+  purpose TEXT NOT NULL,
+  PRIMARY KEY (job, pour, position),
+  FOREIGN KEY (job, pour) REFERENCES pour (job, code)
+) STRICT;
+
+CREATE TABLE migration (
+  number INTEGER PRIMARY KEY,
+  name TEXT NOT NULL,
+  at TEXT NOT NULL
+) STRICT;
+
+CREATE TABLE movement (
+  number INTEGER PRIMARY KEY CHECK (number > 0),
+  id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
+  component TEXT NOT NULL REFERENCES component (code),
+  quantity INTEGER NOT NULL
+    CONSTRAINT quantity_is_a_whole_number_of_pieces CHECK (quantity BETWEEN 1 AND 9007199254740991),
+  owner TEXT NOT NULL REFERENCES owner (code),
+  from_location TEXT NOT NULL REFERENCES location (code),
+  to_location TEXT NOT NULL REFERENCES location (code),
+  condition TEXT NOT NULL CHECK (condition IN ('ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
+  condition_after TEXT NOT NULL CHECK (condition_after IN ('ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
+  reason TEXT NOT NULL CHECK (reason IN ('opening', 'delivery', 'return', 'transfer', 'issue', 'strip', 'clean',
+    'repair', 'quarantine', 'scrap', 'lost', 'found', 'owner-swap', 'reversal')),
+  at TEXT NOT NULL CONSTRAINT movement_at_is_an_instant CHECK (
+  at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (at GLOB '*Z' OR at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(at, 1, 10) IS date(substr(at, 1, 10))
+  AND unixepoch(at) IS NOT NULL),
+  -- The same moment in milliseconds, since texts with different offsets do not sort by time.
+  at_ms INTEGER NOT NULL CONSTRAINT at_ms_is_the_moment_of_at CHECK (at_ms / 1000 IS unixepoch(at)),
+  who TEXT NOT NULL,
+  note_number TEXT,
+  remark TEXT,
+  basis TEXT CHECK (basis IN ('counted', 'estimated', 'taken-from-list')),
+  basis_date TEXT CONSTRAINT basis_date_is_a_date CHECK (basis_date IS NULL OR basis_date IS date(basis_date)),
+  reverses TEXT UNIQUE REFERENCES movement (id),
+  recorded_at TEXT NOT NULL CONSTRAINT recorded_at_is_an_instant CHECK (
+  recorded_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (recorded_at GLOB '*Z' OR recorded_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(recorded_at, 1, 10) IS date(substr(recorded_at, 1, 10))
+  AND unixepoch(recorded_at) IS NOT NULL),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  CONSTRAINT a_movement_changes_place_or_condition
+    CHECK (from_location <> to_location OR condition <> condition_after),
+  CONSTRAINT an_opening_says_its_basis
+    CHECK ((reason = 'opening') = (basis IS NOT NULL) AND (reason = 'opening') = (basis_date IS NOT NULL)),
+  CONSTRAINT a_reversal_names_what_it_takes_back CHECK ((reason = 'reversal') = (reverses IS NOT NULL))
+) STRICT;
+
+CREATE TABLE owner (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  name TEXT NOT NULL,
+  kind TEXT NOT NULL CHECK (kind IN ('ours', 'supplier')),
+  agreement TEXT
+) STRICT;
+
+CREATE TABLE placed_gang (
+  job TEXT NOT NULL,
+  pour TEXT NOT NULL,
+  side TEXT NOT NULL,
+  position INTEGER NOT NULL CHECK (position > 0),
+  design TEXT NOT NULL REFERENCES design (code),
+  at_nm INTEGER NOT NULL CHECK (at_nm BETWEEN -9007199254740991 AND 9007199254740991),
+  PRIMARY KEY (job, pour, side, position),
+  FOREIGN KEY (job, pour, side) REFERENCES pour_side (job, pour, side)
+) STRICT;
+
+CREATE TABLE pour (
+  job TEXT NOT NULL REFERENCES job (code),
+  code TEXT NOT NULL CHECK (length(trim(code)) > 0),
+  -- The order in which they were entered.
+  position INTEGER NOT NULL CHECK (position > 0),
+  name TEXT NOT NULL,
+  element TEXT NOT NULL,
+  setting_order TEXT NOT NULL CHECK (setting_order IN ('face-first', 'steel-first')),
+  finish_at TEXT NOT NULL CONSTRAINT finish_at_is_an_instant CHECK (
+  finish_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (finish_at GLOB '*Z' OR finish_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(finish_at, 1, 10) IS date(substr(finish_at, 1, 10))
+  AND unixepoch(finish_at) IS NOT NULL),
+  strip_minimum_h REAL NOT NULL CONSTRAINT strip_minimum_h_from_0_to_10000 CHECK (strip_minimum_h BETWEEN 0 AND 10000),
+  strip_h REAL NOT NULL CONSTRAINT strip_h_from_0_to_10000 CHECK (strip_h BETWEEN 0 AND 10000),
+  tie_component TEXT REFERENCES component (code),
+  PRIMARY KEY (job, code),
+  UNIQUE (job, position)
+) STRICT;
+
+CREATE TABLE pour_after (
+  job TEXT NOT NULL,
+  pour TEXT NOT NULL,
+  position INTEGER NOT NULL CHECK (position > 0),
+  earlier_pour TEXT NOT NULL,
+  PRIMARY KEY (job, pour, position),
+  UNIQUE (job, pour, earlier_pour),
+  FOREIGN KEY (job, pour) REFERENCES pour (job, code),
+  FOREIGN KEY (job, earlier_pour) REFERENCES pour (job, code) DEFERRABLE INITIALLY DEFERRED,
+  CONSTRAINT no_pour_comes_after_itself CHECK (pour <> earlier_pour)
+) STRICT;
+
+CREATE TABLE pour_side (
+  job TEXT NOT NULL,
+  pour TEXT NOT NULL,
+  side TEXT NOT NULL CHECK (side IN ('A', 'B')),
+  set_at TEXT NOT NULL CONSTRAINT set_at_is_an_instant CHECK (
+  set_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (set_at GLOB '*Z' OR set_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(set_at, 1, 10) IS date(substr(set_at, 1, 10))
+  AND unixepoch(set_at) IS NOT NULL),
+  set_h REAL NOT NULL CONSTRAINT set_h_from_0_to_10000 CHECK (set_h BETWEEN 0 AND 10000),
+  PRIMARY KEY (job, pour, side),
+  FOREIGN KEY (job, pour) REFERENCES pour (job, code)
+) STRICT;
+
+CREATE TABLE rule_version (
+  system TEXT NOT NULL CHECK (length(trim(system)) > 0),
+  version INTEGER NOT NULL CHECK (version > 0),
+  system_name TEXT NOT NULL,
+  rules TEXT NOT NULL CHECK (json_valid(rules)),
+  PRIMARY KEY (system, version)
+) STRICT;
+
+CREATE TABLE stored_plan (
+  number INTEGER PRIMARY KEY CHECK (number > 0),
+  id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
+  job TEXT NOT NULL REFERENCES job (code),
+  made_at TEXT NOT NULL CONSTRAINT made_at_is_an_instant CHECK (
+  made_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (made_at GLOB '*Z' OR made_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(made_at, 1, 10) IS date(substr(made_at, 1, 10))
+  AND unixepoch(made_at) IS NOT NULL),
+  input TEXT NOT NULL CHECK (json_valid(input)),
+  answer TEXT NOT NULL CHECK (json_valid(answer))
+) STRICT;
+
+CREATE TRIGGER command_is_never_changed BEFORE UPDATE ON command
+BEGIN SELECT RAISE(ABORT, 'A command once done is never changed.'); END;
+
+CREATE TRIGGER command_is_never_removed BEFORE DELETE ON command
+BEGIN SELECT RAISE(ABORT, 'A command once done is never removed.'); END;
+
+CREATE TRIGGER location_in_use_keeps_its_kind BEFORE UPDATE OF kind ON location
+WHEN OLD.kind <> NEW.kind AND EXISTS (
+  SELECT 1 FROM movement WHERE from_location = OLD.code OR to_location = OLD.code
+)
+BEGIN SELECT RAISE(ABORT, 'A location with movements keeps its kind.'); END;
+
+CREATE TRIGGER movement_is_never_changed BEFORE UPDATE ON movement
+BEGIN SELECT RAISE(ABORT, 'A movement is never changed: a correction is a reversal.'); END;
+
+CREATE TRIGGER movement_is_never_removed BEFORE DELETE ON movement
+BEGIN SELECT RAISE(ABORT, 'A movement is never removed: a correction is a reversal.'); END;
+
+CREATE TRIGGER movement_reversal_mirrors BEFORE INSERT ON movement WHEN NEW.reverses IS NOT NULL
+BEGIN
+  SELECT RAISE(ABORT, 'A reversal is the opposite of a movement that is not a reversal itself.')
+  WHERE NOT EXISTS (
+    SELECT 1 FROM movement m
+    WHERE m.id = NEW.reverses AND m.reverses IS NULL AND m.component = NEW.component
+      AND m.owner = NEW.owner AND m.quantity = NEW.quantity
+      AND m.from_location = NEW.to_location AND m.to_location = NEW.from_location
+      AND m.condition = NEW.condition_after AND m.condition_after = NEW.condition
+      AND m.at_ms <= NEW.at_ms
+  );
+END;
+
+CREATE TRIGGER rule_version_is_never_changed BEFORE UPDATE ON rule_version
+BEGIN SELECT RAISE(ABORT, 'A version of rule tables is never changed: a change is a new version.'); END;
+
+CREATE TRIGGER rule_version_is_never_removed BEFORE DELETE ON rule_version
+BEGIN SELECT RAISE(ABORT, 'A version of rule tables is never removed.'); END;
