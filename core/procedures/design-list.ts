@@ -1,5 +1,8 @@
 // Every gang design with the figures by which people tell them apart.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { readDesignFacts } from './design-facts.ts';
+import { summaryOf, turnsByDesign } from './design-turns.ts';
 import { query } from './procedure.ts';
 import { code, lengthNm } from './shapes.ts';
 
@@ -24,5 +27,11 @@ export const designList = query({
   name: 'design.list',
   input: z.strictObject({}),
   output: z.strictObject({ designs: z.array(designSummary) }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book) => {
+    const [facts, turns] = await Promise.all([readDesignFacts(book), turnsByDesign(book)]);
+    if (!facts.ok) return facts;
+    return answer({
+      designs: [...facts.value.values()].map((each) => summaryOf(each, turns.get(each.design.code) ?? [])),
+    });
+  },
 });

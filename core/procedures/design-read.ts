@@ -1,6 +1,11 @@
 // One design: where every panel stands, what the rule tables take off and why, what they find, and
 // everything that its elevation is drawn from. Seen from the back, lengths from the lower left corner.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { readDesignFacts } from './design-facts.ts';
+import { detailOf } from './design-detail.ts';
+import { turnsByDesign } from './design-turns.ts';
+import { unknownDesign } from './unknown.ts';
 import { designSummary } from './design-list.ts';
 import { query } from './procedure.ts';
 import { code, finding, hours, instant, lengthNm, quantity } from './shapes.ts';
@@ -69,5 +74,11 @@ export const designRead = query({
   name: 'design.read',
   input: z.strictObject({ design: code }),
   output: designDetail,
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { design: designCode }) => {
+    const [facts, turns] = await Promise.all([readDesignFacts(book), turnsByDesign(book)]);
+    if (!facts.ok) return facts;
+    const chosen = facts.value.get(designCode);
+    if (chosen === undefined) return unknownDesign(designCode);
+    return answer(detailOf(chosen, turns.get(designCode) ?? []));
+  },
 });

@@ -1,5 +1,15 @@
 // The pours of a job as entered, with the instants that follow and what is wrong with them.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { instantText } from '../plan/local-time.ts';
+import { pourFindings } from '../plan/pour-findings.ts';
+import { turnsFromPours } from '../plan/turns-from-pours.ts';
+import { areaM2 } from '../units/area.ts';
+import { asData } from './as-data.ts';
+import { found } from './by-code.ts';
+import { readDesignFacts } from './design-facts.ts';
+import { shownTimes } from './shown-times.ts';
+import { unknownJob } from './unknown.ts';
 import { query } from './procedure.ts';
 import { code, finding, instant, pour, pourTimes, quantity } from './shapes.ts';
 
@@ -26,7 +36,31 @@ export const pourList = query({
         findings: z.array(finding),
       }),
     ),
-    findings: z.array(finding),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { job: jobCode }) => {
+    const job = await book.job(jobCode);
+    if (job === null) return unknownJob(jobCode);
+    const [pours, designs] = await Promise.all([book.pours(jobCode), readDesignFacts(book)]);
+    if (!designs.ok) return designs;
+    const { times, loose } = turnsFromPours(job, pours, designs.value);
+    return answer({
+      pours: pours.map((each) => ({
+        pour: asData(each),
+        times: shownTimes(found(times, each.code), job),
+        loose: loose
+          .filter((line) => line.pour === each.code)
+          .map(({ component, quantity: pieces, purpose, counted, from }) => ({
+            component,
+            quantity: pieces,
+            purpose,
+            counted,
+            from: instantText(from, job.timeZone),
+          })),
+        areaM2: each.sides
+          .flatMap((side) => side.gangs)
+          .reduce((sum, gang) => sum + areaM2(found(designs.value, gang.design).takeOff.areaNm2), 0),
+        findings: pourFindings(job, each, pours, designs.value),
+      })),
+    });
+  },
 });

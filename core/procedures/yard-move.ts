@@ -1,5 +1,6 @@
 // Books movements: all of them, or none.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
 import { bases, conditions, reasons } from '../yard/movement.ts';
 import { command } from './procedure.ts';
 import { code, commandId, date, instant, quantity } from './shapes.ts';
@@ -25,5 +26,20 @@ export const yardMove = command({
   name: 'yard.move',
   input: z.strictObject({ commandId, movements: z.array(newMovement).min(1).max(500) }),
   output: z.strictObject({ booked: z.int() }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { movements }, { at, who }) => {
+    await book.appendMovements(
+      movements.map((each) => ({
+        ...each,
+        conditionAfter: each.conditionAfter ?? each.condition,
+        who,
+        noteNumber: each.noteNumber ?? null,
+        remark: each.remark ?? null,
+        basis: each.basis ?? null,
+        basisDate: each.basisDate ?? null,
+        reverses: null,
+      })),
+      at,
+    );
+    return answer({ booked: movements.length });
+  },
 });
