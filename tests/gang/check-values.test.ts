@@ -25,7 +25,7 @@ function weighing(pounds: number, equalised: boolean): ReturnType<typeof taken> 
 }
 
 /** Three panels on their side, one over the other. */
-function stack(code: 'P2x6' | 'P3x6'): ReturnType<typeof taken> {
+function onSideStack(code: 'P2x6' | 'P3x6'): ReturnType<typeof taken> {
   const feet = code === 'P2x6' ? 2 : 3;
   return taken(
     systemWith(),
@@ -157,10 +157,10 @@ describe('common practice, no source', () => {
   });
 
   test('a panel narrower than 3 ft lies on its side only at the top or bottom', () => {
-    expect(stack('P2x6').findings).toContainEqual(
+    expect(onSideStack('P2x6').findings).toContainEqual(
       expect.objectContaining({ rule: 'onSide', severity: 'stop', where: { xNm: 0, yNm: 609_600_000 } }),
     );
-    expect(stops(stack('P2x6')).filter((rule) => rule === 'onSide')).toHaveLength(1);
-    expect(stops(stack('P3x6'))).not.toContain('onSide');
+    expect(stops(onSideStack('P2x6')).filter((rule) => rule === 'onSide')).toHaveLength(1);
+    expect(stops(onSideStack('P3x6'))).not.toContain('onSide');
   });
 });

@@ -1,0 +1,122 @@
+// A second count of rails and bolts, by walking the cells that each line runs through. Shares no code with the
+// take-off; positions are compared as whole numbers by scaling everything by the number of spaces.
+import type { DesignGeometry } from '../../core/gang/design.ts';
+import type { PanelSystem } from '../../core/catalogue/system.ts';
+import { type Cells, cut, turned } from './counted-by-cells.ts';
+
+export interface CountedRails {
+  readonly byCode: Record<string, number>;
+  readonly bolts: number;
+  /** Pairs of panels, by place in the design, that some rail's line passes between. */
+  readonly passed: ReadonlySet<string>;
+}
+
+/** What a line runs through, cell by cell: panels, and fillers with no panel at their right. */
+type Step = { readonly what: string; readonly from: number; readonly to: number };
+
+function walk(grid: Cells, column: number): Step[] {
+  const { ys, cells } = grid;
+  return ys.slice(0, -1).map((from, row): Step => {
+    const cell = cells[column]?.[row];
+    const to = ys[row + 1] ?? from;
+    if (cell === undefined) return { what: 'nothing', from, to };
+    if ('panel' in cell) return { what: `panel ${cell.panel}`, from, to };
+    let beside = column;
+    const same = (at: number): boolean => {
+      const other = cells[at]?.[row];
+      return other !== undefined && 'filler' in other && other.filler === cell.filler;
+    };
+    while (same(beside)) beside++;
+    const right = cells[beside]?.[row];
+    // only a panel whose own edge stands on the filler's edge is at its right
+    return { what: right !== undefined && 'panel' in right ? `panel ${right.panel}` : 'filler', from, to };
+  });
+}
+
+export function countRails(system: PanelSystem, design: DesignGeometry): CountedRails {
+  const { rails: table } = system.rules;
+  if (table === undefined) throw new Error('these tests need a table of rails');
+  const plain = cut(system, design);
+  const high = (plain.ys[plain.ys.length - 1] ?? 0) - (plain.ys[0] ?? 0);
+  const grid = table.across === 'horizontal-joints' ? plain : turned(plain);
+  const minimum = table.lengths.find((row) => high <= row.gangUpToNm)?.minimumNm ?? 0;
+  const usable = system.components.flatMap(({ kind, code, lengthNm = 0 }) =>
+    kind === 'stiffening-rail' && lengthNm >= minimum ? [{ code, lengthNm }] : [],
+  );
+  const byCode: Record<string, number> = {};
+  const passed = new Set<string>();
+  let bolts = 0;
+  if (usable.length === 0) return { byCode, bolts, passed };
+  const [start = 0, end = 0] = [grid.xs[0], grid.xs[grid.xs.length - 1]];
+  let spaces = 1;
+  while (spaces * table.maximumAverageSpacingNm < end - start) spaces++;
+  const perPanel = table.boltsPerPanelCrossed ?? 0;
+  const add = (code: string): void => {
+    byCode[code] = (byCode[code] ?? 0) + 1;
+  };
+  for (let line = 0; line <= spaces; line++) {
+    const column =
+      line === spaces
+        ? grid.xs.length - 2
+        : grid.xs.findLastIndex((x) => (x - start) * spaces <= line * (end - start));
+    const steps = walk(grid, column);
+    const pairs = passings(steps);
+    for (const pair of pairs) passed.add(pair);
+    if (table.cover === 'each-joint') {
+      const [first] = usable.toSorted((a, b) => a.lengthNm - b.lengthNm);
+      for (let rail = 0; rail < pairs.length; rail++) if (first !== undefined) add(first.code);
+      bolts += pairs.length * 2 * perPanel;
+    } else if (pairs.length > 0) {
+      let at = grid.ys[0] ?? 0;
+      for (const rail of smallestCover(usable, (grid.ys[grid.ys.length - 1] ?? 0) - at)) {
+        add(rail.code);
+        const [low, up] = [at, at + rail.lengthNm];
+        const over = steps.filter(({ what, from, to }) => what.startsWith('panel') && from < up && to > low);
+        bolts += new Set(over.map(({ what }) => what)).size * perPanel;
+        at = up;
+      }
+    }
+  }
+  return { byCode, bolts, passed };
+}
+
+/** From one panel to the next, directly or over filler cells only. */
+function passings(steps: readonly Step[]): string[] {
+  const pairs: string[] = [];
+  let panel: string | undefined;
+  for (const { what } of steps) {
+    if (what === 'nothing') panel = undefined;
+    if (!what.startsWith('panel')) continue;
+    if (panel !== undefined && panel !== what) pairs.push(`${panel} ${what}`);
+    panel = what;
+  }
+  return pairs;
+}
+
+function total(set: readonly { lengthNm: number }[]): number {
+  return set.reduce((sum, rail) => sum + rail.lengthNm, 0);
+}
+
+/** Tries every set of rails of growing size; of those that cover, the least total, then the longest first. */
+function smallestCover(
+  rails: readonly { code: string; lengthNm: number }[],
+  span: number,
+): readonly { code: string; lengthNm: number }[] {
+  const order = rails
+    .filter((rail, index) => rails.findIndex((other) => other.lengthNm === rail.lengthNm) === index)
+    .toSorted((a, b) => b.lengthNm - a.lengthNm);
+  let sets: { code: string; lengthNm: number }[][] = [[]];
+  for (;;) {
+    sets = sets.flatMap((set) =>
+      order
+        .filter((rail) => rail.lengthNm <= (set.at(-1)?.lengthNm ?? Infinity))
+        .map((rail) => [...set, rail]),
+    );
+    const covering = sets.filter((set) => total(set) >= span);
+    const least = Math.min(...covering.map(total));
+    const best = covering
+      .filter((set) => total(set) === least)
+      .toSorted((a, b) => (b[0]?.lengthNm ?? 0) - (a[0]?.lengthNm ?? 0))[0];
+    if (best !== undefined) return best;
+  }
+}
