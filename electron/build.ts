@@ -1,6 +1,5 @@
 // Builds everything into dist/: the page, the desktop's main and preload, and the core's own process.
 // Native and optional packages stay outside and are loaded from node_modules.
-import { existsSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
@@ -15,13 +14,33 @@ interface Program {
   readonly folder: string;
   readonly format: 'es' | 'cjs';
   readonly ending: 'mjs' | 'cjs';
+  /** The first into its folder clears it of what an earlier build left. */
+  readonly clears: boolean;
 }
 
 const programs: readonly Program[] = [
-  { entries: { main: 'electron/main.ts' }, folder: 'dist/electron', format: 'es', ending: 'mjs' },
+  {
+    entries: { main: 'electron/main.ts' },
+    folder: 'dist/electron',
+    format: 'es',
+    ending: 'mjs',
+    clears: true,
+  },
   // A sandboxed preload must be one CommonJS file.
-  { entries: { preload: 'electron/preload.ts' }, folder: 'dist/electron', format: 'cjs', ending: 'cjs' },
-  { entries: { process: 'core/host/core-process.ts' }, folder: 'dist/core', format: 'es', ending: 'mjs' },
+  {
+    entries: { preload: 'electron/preload.ts' },
+    folder: 'dist/electron',
+    format: 'cjs',
+    ending: 'cjs',
+    clears: false,
+  },
+  {
+    entries: { process: 'core/host/core-process.ts' },
+    folder: 'dist/core',
+    format: 'es',
+    ending: 'mjs',
+    clears: true,
+  },
 ];
 
 function configFor(program: Program): InlineConfig {
@@ -34,7 +53,7 @@ function configFor(program: Program): InlineConfig {
     build: {
       ssr: true,
       outDir: program.folder,
-      emptyOutDir: false,
+      emptyOutDir: program.clears,
       target: 'node22',
       minify: false,
       sourcemap: false,
@@ -55,10 +74,7 @@ function configFor(program: Program): InlineConfig {
 export async function buildAll(): Promise<void> {
   // Taken first: a source that changes meanwhile makes the stamp old, never falsely new.
   const stamp = sourceStamp(root);
-  rmSync(path.join(root, 'dist'), { recursive: true, force: true });
-  for (const program of programs)
-    if (Object.values(program.entries).every((entry) => existsSync(path.join(root, entry))))
-      await build(configFor(program));
+  for (const program of programs) await build(configFor(program));
   await build({
     root: path.join(root, 'renderer'),
     configFile: path.join(root, 'renderer', 'vite.config.ts'),

@@ -1,7 +1,7 @@
 // `regang import KIND --book FILE INPUT`: takes a CSV file into a book, whole or not at all. A book that
 // is not there yet is begun, unless this is only a trial.
 import { randomUUID } from 'node:crypto';
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readFileSync, rmSync, statSync } from 'node:fs';
 import process from 'node:process';
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
@@ -57,7 +57,15 @@ async function inBook(file: string, dryRun: boolean, call: unknown): Promise<Ans
     return refuse('no-file', `There is no book ${full}, and --dry-run makes none.`, { field: 'book' });
   if (isNew) process.stderr.write(`regang: ${full} is not there: a new book is begun.\n`);
   const asked = await withBook(full, async (book) => ask(book, importFile, call), isNew ? 'create' : 'open');
-  return asked.ok ? asked.value : asked;
+  const answered = asked.ok ? asked.value : asked;
+  // A refused file leaves no empty book behind.
+  if (isNew && !isStored(answered))
+    for (const ending of ['', '-writer', '-wal', '-shm']) rmSync(full + ending, { force: true });
+  return answered;
+}
+
+function isStored(answered: Answer<unknown>): boolean {
+  return answered.ok && importFile.output.parse(answered.value).stored;
 }
 
 function imported(outcome: z.output<typeof importFile.output>): Outcome {

@@ -15,7 +15,7 @@ export function badInput(error: z.ZodError, input: unknown): Answer<never> {
   const field = fieldName(path);
   const place = field === '' ? 'The input' : field;
   const rest = error.issues.length - 1;
-  const more = rest === 0 ? '' : ` (${rest} more like it)`;
+  const more = rest === 0 ? '' : `, and ${rest} more`;
   const message = `${place}: ${sentence(issue, valueAt(input, path))}${more}.`;
   return refuse('bad-input', message, field === '' ? {} : { field });
 }
