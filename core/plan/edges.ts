@@ -181,12 +181,14 @@ function sharesOf(model: Model): Int8Array {
   return shares;
 }
 
+function most(list: readonly bigint[]): number {
+  return list.reduce((high, grains) => Math.max(high, Number(grains)), 0);
+}
+
 /** Chooses the money of the search by the greatest amount that any plan could come to. */
 function searchMoney(model: Model): SearchMoney {
   const minor = 10 ** -model.grains.places;
   const count = model.codes.length;
-  const most = (list: readonly bigint[]): number =>
-    list.reduce((high, grains) => Math.max(high, Number(grains)), 0);
   const { flyOnGrains, grains, regang } = model;
   let hardest = 0;
   const designs = model.designCodes.length;

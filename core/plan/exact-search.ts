@@ -1,8 +1,9 @@
 // The best plan of a small input by looking at every way to choose, turn by turn in order of time, what it
 // follows. Pieces once held stay held, so a beginning that is already dearer than a known plan is left.
 import { edgeBetween } from './edges.ts';
-import type { Grid, Part, SearchCost } from './grid.ts';
+import type { Grid, SearchCost } from './grid.ts';
 import type { Model } from './model.ts';
+import type { Part } from './parts.ts';
 
 export interface ExactResult {
   readonly followers: Int32Array;
@@ -142,12 +143,15 @@ class Search {
 
 /** Of two plans of one cost: fewer runs, then the order of the input, each turn in it followed by the first. */
 function isSooner(left: Int32Array, right: Int32Array): boolean {
-  const runs = (plan: Int32Array): number => plan.reduce((count, later) => count + (later < 0 ? 1 : 0), 0);
-  const difference = runs(left) - runs(right);
+  const difference = runCount(left) - runCount(right);
   if (difference !== 0) return difference < 0;
   for (const [turn, later] of left.entries()) {
     const other = right[turn] ?? -1;
     if (later !== other) return later >= 0 && (other < 0 || later < other);
   }
   return false;
+}
+
+function runCount(plan: Int32Array): number {
+  return plan.reduce((count, later) => count + (later < 0 ? 1 : 0), 0);
 }

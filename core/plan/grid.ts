@@ -1,17 +1,11 @@
 // Held less stock of every dear component over time, cut at every instant at which a candidate plan can
 // change it, with the greatest of every day. A change of plan is priced by the days it touches.
-import { edgeBetween, type Edges } from './edges.ts';
+import type { Edges } from './edges.ts';
+import { gridPlaces, gridTimes, standingOnGrid, type GridPlaces } from './grid-times.ts';
 import type { Followers } from './holding.ts';
-import { dayStarts, levelAt, type Model } from './model.ts';
+import type { Model } from './model.ts';
+import { partsOf, type Part } from './parts.ts';
 import { dearComponents, sampleFrom } from './samples.ts';
-
-/** A part of a plan: a run's beginning, its end, or a follow, put in (`sign` 1) or taken out (-1). */
-export interface Part {
-  readonly kind: 'begin' | 'end' | 'follow';
-  /** The turn, or the edge of a follow. */
-  readonly which: number;
-  readonly sign: 1 | -1;
-}
 
 /** What a plan costs: pieces short that cannot be hired come first. */
 export interface SearchCost {
@@ -31,6 +25,7 @@ export class Grid {
   private readonly times: Float64Array;
   private readonly dayFirst: Int32Array;
   private readonly dayAt: Int32Array;
+  private readonly standing: Int32Array;
   private readonly excess: Int32Array;
   private readonly dayMost: Int32Array;
   private readonly most: Int32Array;
@@ -61,7 +56,6 @@ export class Grid {
     this.dayFirst = Int32Array.from(starts, (start) => sampleFrom(times, start));
     this.dayAt = new Int32Array(times.length + 1);
     for (let day = 0; day < starts.length; day += 1) this.dayAt.fill(day, this.dayFirst[day] ?? 0);
-    this.excess = new Int32Array(count * times.length);
     this.dayMost = new Int32Array(count * starts.length);
     this.most = new Int32Array(count);
     const designs = model.designCodes.length;
@@ -71,6 +65,8 @@ export class Grid {
         this.pieces[design * count + index] = model.pieces[design * model.codes.length + component] ?? 0;
       }
     }
+    this.standing = standingOnGrid(model, this.components, this.pieces, times, this.places);
+    this.excess = Int32Array.from(this.standing);
     this.breakCount = new Int32Array(count);
     this.rise = new Int32Array(count);
     this.breakAt = new Int32Array(count * room);
@@ -79,8 +75,7 @@ export class Grid {
 
   /** Clears the grid to what the turns hold while they stand, and answers what that alone costs. */
   layNothing(): SearchCost {
-    this.excess.fill(0);
-    this.layStanding();
+    this.excess.set(this.standing);
     return this.hireOfDays();
   }
 
@@ -136,35 +131,6 @@ export class Grid {
     if (kind === 'begin') return this.edges.assembleLabour[which] ?? 0;
     if (kind === 'end') return this.edges.breakDownLabour[which] ?? 0;
     return this.edges.labour[which] ?? 0;
-  }
-
-  private layStanding(): void {
-    const { model, components, times } = this;
-    const count = components.length;
-    const lay = (index: number, quantity: number, from: number, to: number): void => {
-      const row = index * times.length;
-      for (let cell = row + from; cell < row + to; cell += 1)
-        this.excess[cell] = (this.excess[cell] ?? 0) + quantity;
-    };
-    for (const [index, component] of components.entries()) {
-      const stock = model.stock[component];
-      if (stock === undefined) continue;
-      for (const [cell, time] of times.entries())
-        this.excess[index * times.length + cell] = -levelAt(stock, time);
-    }
-    for (const [turn, from] of this.places.set.entries()) {
-      for (let index = 0; index < count; index += 1) {
-        const quantity = this.pieces[(model.design[turn] ?? 0) * count + index] ?? 0;
-        if (quantity > 0) lay(index, quantity, from, this.places.strip[turn] ?? from);
-      }
-    }
-    const place = new Map(Array.from(components, (component, index) => [component, index]));
-    for (const { from, to, pieces } of model.loose) {
-      for (const [component, quantity] of pieces) {
-        const index = place.get(component);
-        if (index !== undefined) lay(index, quantity, sampleFrom(times, from), sampleFrom(times, to));
-      }
-    }
   }
 
   /** Writes the breakpoints of the parts, component by component. */
@@ -309,69 +275,4 @@ export class Grid {
     for (let day = 0; day < dayFirst.length; day += 1) most = Math.max(most, dayMost[dayRow + day] ?? 0);
     this.most[index] = most;
   }
-}
-
-/** All parts of a plan. */
-export function partsOf(edges: Edges, followers: Followers): Part[] {
-  const followed = new Set(followers);
-  const parts: Part[] = [];
-  for (const [turn, later] of followers.entries()) {
-    if (!followed.has(turn)) parts.push({ kind: 'begin', which: turn, sign: 1 });
-    if (later < 0) parts.push({ kind: 'end', which: turn, sign: 1 });
-    else parts.push({ kind: 'follow', which: edgeBetween(edges, turn, later), sign: 1 });
-  }
-  return parts;
-}
-
-interface GridPlaces {
-  readonly set: Int32Array;
-  readonly strip: Int32Array;
-  readonly assembly: Int32Array;
-  readonly brokenDown: Int32Array;
-  readonly built: Int32Array;
-  readonly takenOut: Int32Array;
-}
-
-function gridPlaces(model: Model, edges: Edges, candidates: Int32Array, times: Float64Array): GridPlaces {
-  const place = new Map(Array.from(times, (time, index) => [time, index]));
-  const places = (list: Float64Array): Int32Array => Int32Array.from(list, (at) => place.get(at) ?? 0);
-  const built = new Int32Array(edges.to.length);
-  const takenOut = new Int32Array(edges.to.length);
-  for (const edge of candidates) {
-    built[edge] = place.get(edges.builtFrom[edge] ?? 0) ?? 0;
-    takenOut[edge] = place.get(edges.takenOutAt[edge] ?? 0) ?? 0;
-  }
-  return {
-    set: places(model.from),
-    strip: places(model.to),
-    assembly: places(edges.assemblyFrom),
-    brokenDown: places(edges.brokenDownAt),
-    built,
-    takenOut,
-  };
-}
-
-function gridTimes(
-  model: Model,
-  edges: Edges,
-  candidates: Int32Array,
-  components: Int32Array,
-): { times: Float64Array; starts: number[] } {
-  const all = new Set<number>();
-  for (const list of [model.from, model.to, edges.assemblyFrom, edges.brokenDownAt])
-    for (const at of list) all.add(at);
-  for (const { from, to } of model.loose) all.add(from).add(to);
-  for (const edge of candidates) all.add(edges.builtFrom[edge] ?? 0).add(edges.takenOutAt[edge] ?? 0);
-  let [first, last] = [Infinity, -Infinity];
-  for (const at of all) {
-    first = Math.min(first, at);
-    last = Math.max(last, at);
-  }
-  if (all.size === 0) return { times: new Float64Array(0), starts: [] };
-  const starts = dayStarts(model, first, last);
-  for (const at of starts) all.add(at);
-  for (const component of components) {
-    for (const at of model.stock[component]?.times ?? []) if (at > first && at < last) all.add(at);
-  }
-  return { times: Float64Array.from(all).sort(), starts };
 }

@@ -56,12 +56,17 @@ export function regangTimes(
   };
 }
 
-/** Everything the turns hold while they stand, and the loose turns. */
-export function standingHolds(model: Model): Hold[] {
+/** Everything the turns hold while they stand, and the loose turns: until they are clean, or only until the strip. */
+export function standingHolds(
+  model: Model,
+  loosePieces: 'until-clean' | 'until-strip' = 'until-clean',
+): Hold[] {
   const holds: Hold[] = [];
   for (const [turn, from] of model.from.entries()) pushTurn(model, holds, turn, from, model.to[turn] ?? from);
-  for (const [loose, { from, to, pieces }] of model.loose.entries()) {
-    for (const [component, quantity] of pieces) push(holds, component, quantity, from, to, undefined, loose);
+  for (const [loose, { from, to, strippedAt, pieces }] of model.loose.entries()) {
+    const until = loosePieces === 'until-clean' ? to : strippedAt;
+    for (const [component, quantity] of pieces)
+      push(holds, component, quantity, from, until, undefined, loose);
   }
   return holds;
 }

@@ -13,8 +13,8 @@ export interface Instants {
   readonly scale: Scale;
   /** The zone whose midnights divide the days of hire. */
   readonly dayZone: string;
-  unitsOf(text: string): number;
-  textOf(units: number): string;
+  readonly unitsOf: (text: string) => number;
+  readonly textOf: (units: number) => string;
 }
 
 /** The first instant of the input in the order of the contract; undefined where there is none. */

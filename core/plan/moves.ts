@@ -1,7 +1,8 @@
 // Small changes of a plan: give a turn another follower and mend what that breaks, put a turn into another
 // run, or cut a run in two. Each is a list of parts taken out and put in.
 import { edgeBetween, type Edges } from './edges.ts';
-import type { Grid, Part } from './grid.ts';
+import type { Grid } from './grid.ts';
+import type { Part } from './parts.ts';
 
 /** A plan with both directions of its follows; -1 where there is none. */
 export interface Chains {

@@ -5,7 +5,9 @@
 import type { Edges } from './edges.ts';
 import { bestMatching, type GainGraph } from './matching.ts';
 import type { Model } from './model.ts';
-import { sampleFrom, samplesOf, type Samples } from './samples.ts';
+import { firstPrices, limitDays, unmetPriceOf } from './price-limits.ts';
+import { costAtSamples, edgePlaces, excessAtSamples, type EdgePlaces } from './sampled-plan.ts';
+import { samplesOf, type Samples } from './samples.ts';
 
 /** One step of the search for prices. */
 export interface PricedPlan {
@@ -50,13 +52,12 @@ export class Prices {
     this.caps = Float64Array.from(components, (component) =>
       edges.cannotHire[component] === 1 ? this.unmetPrice : (edges.hire[component] ?? 0),
     );
-    this.price = new Float64Array(times.length * components.length);
+    this.price = firstPrices(this.samples, this.caps);
     this.best = new Float64Array(this.price.length);
     this.direction = new Float64Array(this.price.length);
     this.sums = new Float64Array((times.length + 1) * components.length);
     this.gain = new Float64Array(edges.to.length);
     this.places = edgePlaces(model, edges, times);
-    this.priceStanding();
   }
 
   /** One assignment at the present prices, after which the prices move; `goal` is the cost of a known plan. */
@@ -82,8 +83,8 @@ export class Prices {
       this.price.set(this.best);
       this.direction.fill(0);
     }
-    const excess = this.excessOf(matching.follower);
-    const cost = this.costOf(matching.follower, excess);
+    const excess = excessAtSamples(this.model, this.edges, this.samples, this.places, matching.follower);
+    const cost = costAtSamples(this.edges, this.samples, this.caps, matching.follower, excess);
     this.move(excess, Math.max(0, Math.min(goal, cost) - bound));
     return {
       bound,
@@ -93,23 +94,6 @@ export class Prices {
       later: matching.later,
       gain: this.gain.slice(),
     };
-  }
-
-  /** Prices to begin with: where turns alone are over stock, the day's hire at the day's worst instant. */
-  private priceStanding(): void {
-    const { day, standing, components } = this.samples;
-    const count = components.length;
-    for (let index = 0; index < count; index += 1) {
-      let [worst, most] = [-1, 0];
-      for (let sample = 0; sample <= day.length; sample += 1) {
-        if (sample === day.length || day[sample] !== day[sample - 1]) {
-          if (worst >= 0) this.price[worst * count + index] = this.caps[index] ?? 0;
-          [worst, most] = [-1, 0];
-        }
-        const over = standing[sample * count + index] ?? 0;
-        if (sample < day.length && over > most) [worst, most] = [sample, over];
-      }
-    }
   }
 
   private sumPrices(): void {
@@ -185,83 +169,6 @@ export class Prices {
     return { turns: edges.turns, start, to: Int32Array.from(to), gain: Float64Array.from(kept) };
   }
 
-  /** Held less stock at every sample under a plan. */
-  private excessOf(followers: Int32Array): Float64Array {
-    const { edges, model } = this;
-    const { pieces, standing, times } = this.samples;
-    const { set, strip, assembly, brokenDown, built, takenOut } = this.places;
-    const count = this.caps.length;
-    const change = new Float64Array((times.length + 1) * count);
-    const add = (index: number, quantity: number, from: number, to: number): void => {
-      const [first, last] = [from * count + index, to * count + index];
-      change[first] = (change[first] ?? 0) + quantity;
-      change[last] = (change[last] ?? 0) - quantity;
-    };
-    const followed = new Uint8Array(edges.turns);
-    for (const later of followers) if (later >= 0) followed[later] = 1;
-    for (let turn = 0; turn < edges.turns; turn += 1) {
-      const own = (model.design[turn] ?? 0) * count;
-      const edge = this.edgeOf(turn, followers[turn] ?? -1);
-      const later = edge < 0 ? turn : (edges.to[edge] ?? 0);
-      const right = (model.design[later] ?? 0) * count;
-      for (let index = 0; index < count; index += 1) {
-        const quantity = pieces[own + index] ?? 0;
-        if (followed[turn] === 0) add(index, quantity, assembly[turn] ?? 0, set[turn] ?? 0);
-        if (edge < 0) add(index, quantity, strip[turn] ?? 0, brokenDown[turn] ?? 0);
-        else {
-          const after = pieces[right + index] ?? 0;
-          const common = Math.min(quantity, after);
-          add(index, common, strip[turn] ?? 0, set[later] ?? 0);
-          add(index, after - common, built[edge] ?? 0, set[later] ?? 0);
-          add(index, quantity - common, strip[turn] ?? 0, takenOut[edge] ?? 0);
-        }
-      }
-    }
-    const excess = new Float64Array(times.length * count);
-    for (const cell of excess.keys()) {
-      if (cell >= count) change[cell] = (change[cell] ?? 0) + (change[cell - count] ?? 0);
-      excess[cell] = (change[cell] ?? 0) + (standing[cell] ?? 0);
-    }
-    return excess;
-  }
-
-  private edgeOf(earlier: number, later: number): number {
-    if (later < 0) return -1;
-    let [low, high] = [this.edges.start[earlier] ?? 0, this.edges.start[earlier + 1] ?? 0];
-    while (low < high) {
-      const middle = (low + high) >> 1;
-      if ((this.edges.to[middle] ?? 0) < later) low = middle + 1;
-      else high = middle;
-    }
-    return low;
-  }
-
-  private costOf(followers: Int32Array, excess: Float64Array): number {
-    const { edges } = this;
-    let cost = 0;
-    const followed = new Uint8Array(edges.turns);
-    for (const later of followers) if (later >= 0) followed[later] = 1;
-    for (let turn = 0; turn < edges.turns; turn += 1) {
-      if (followed[turn] === 0) cost += edges.assembleLabour[turn] ?? 0;
-      const edge = this.edgeOf(turn, followers[turn] ?? -1);
-      cost += edge < 0 ? (edges.breakDownLabour[turn] ?? 0) : (edges.labour[edge] ?? 0);
-    }
-    const count = this.caps.length;
-    const { day } = this.samples;
-    for (let index = 0; index < count; index += 1) {
-      let most = 0;
-      for (let sample = 0; sample < day.length; sample += 1) {
-        if (sample > 0 && day[sample] !== day[sample - 1]) {
-          cost += most * (this.caps[index] ?? 0);
-          most = 0;
-        }
-        most = Math.max(most, excess[sample * count + index] ?? 0);
-      }
-      cost += most * (this.caps[index] ?? 0);
-    }
-    return cost;
-  }
-
   /** Moves the prices along the excess and back into their limits: none under 0, a day's sum within its hire. */
   private move(excess: Float64Array, distance: number): void {
     const { direction, price, caps } = this;
@@ -280,80 +187,6 @@ export class Prices {
       if (towards === 0) continue;
       price[cell] = Math.max(0, (price[cell] ?? 0) + stride * towards * (caps[cell % count] ?? 0));
     }
-    this.limitDays();
+    limitDays(price, this.samples.day, caps);
   }
-
-  private limitDays(): void {
-    const { price, caps } = this;
-    const { day } = this.samples;
-    const count = caps.length;
-    for (let first = 0; first < day.length;) {
-      let end = first + 1;
-      while (end < day.length && day[end] === day[first]) end += 1;
-      for (let index = 0; index < count; index += 1)
-        limitSum(price, first * count + index, end * count + index, count, caps[index] ?? 0);
-      first = end;
-    }
-  }
-}
-
-/** The nearest point whose entries are not negative and add up to no more than the limit. */
-function limitSum(values: Float64Array, from: number, to: number, stride: number, limit: number): void {
-  let sum = 0;
-  for (let cell = from; cell < to; cell += stride) sum += values[cell] ?? 0;
-  while (sum > limit) {
-    let positive = 0;
-    for (let cell = from; cell < to; cell += stride) if ((values[cell] ?? 0) > 0) positive += 1;
-    const cut = (sum - limit) / positive;
-    sum = 0;
-    for (let cell = from; cell < to; cell += stride) {
-      const rest = Math.max(0, (values[cell] ?? 0) - cut);
-      values[cell] = rest;
-      sum += rest;
-    }
-    // What remains is a rounding error of the subtraction; a scale below one removes it for certain.
-    if (sum > limit && sum - limit < limit * 1e-9) {
-      const scale = (limit / sum) * (1 - 1e-12);
-      for (let cell = from; cell < to; cell += stride) values[cell] = (values[cell] ?? 0) * scale;
-      return;
-    }
-  }
-}
-
-interface EdgePlaces {
-  readonly set: Int32Array;
-  readonly strip: Int32Array;
-  readonly assembly: Int32Array;
-  readonly brokenDown: Int32Array;
-  readonly built: Int32Array;
-  readonly takenOut: Int32Array;
-}
-
-function edgePlaces(model: Model, edges: Edges, times: Float64Array): EdgePlaces {
-  const known = new Map<number, number>();
-  const place = (at: number): number => {
-    const found = known.get(at);
-    if (found !== undefined) return found;
-    const made = sampleFrom(times, at);
-    known.set(at, made);
-    return made;
-  };
-  const places = (list: Float64Array): Int32Array => Int32Array.from(list, place);
-  return {
-    set: places(model.from),
-    strip: places(model.to),
-    assembly: places(edges.assemblyFrom),
-    brokenDown: places(edges.brokenDownAt),
-    built: places(edges.builtFrom),
-    takenOut: places(edges.takenOutAt),
-  };
-}
-
-function unmetPriceOf(model: Model, edges: Edges): number {
-  let dearest = 0;
-  for (const hire of edges.hire) dearest = Math.max(dearest, hire);
-  let labour = 0;
-  for (const turn of model.design.keys())
-    labour += (edges.assembleLabour[turn] ?? 0) + (edges.breakDownLabour[turn] ?? 0);
-  return Math.max(20 * dearest, labour / Math.max(1, edges.turns) / 5, 1 / 1024);
 }
