@@ -1,0 +1,173 @@
+// Rule tables are checked when they are saved: one mistake a row, its code and its place. Each code at least once.
+import { describe, expect, test } from 'vitest';
+import { checkRules } from '../../core/catalogue/check-rules.ts';
+import { type Component, componentKinds, readComponentKind } from '../../core/catalogue/component.ts';
+import { readRuleTables, type RuleTables, ruleSource } from '../../core/catalogue/rules.ts';
+import { panelSystem } from '../../core/catalogue/system.ts';
+
+const mm = 1_000_000;
+function item(code: string, kind: Component['kind'], more: Partial<Component> = {}): Component {
+  return { code, name: code, kind, weightGrams: 1000, ...more };
+}
+const catalogue = [
+  item('P', 'panel', { widthNm: 900 * mm, heightNm: 2700 * mm }),
+  item('LK', 'lock'),
+  item('AL', 'adjustable-lock'),
+  item('R', 'stiffening-rail', { lengthNm: 1000 * mm }),
+  item('RB', 'rail-bolt'),
+  item('HK', 'hook'),
+  item('WB', 'bracket'),
+  item('BR', 'brace'),
+  item('BS', 'brace-shoe'),
+  item('OWN', 'other'),
+];
+const good = {
+  locks: {
+    component: 'LK',
+    bands: [
+      { upToNm: 450 * mm, count: 1 },
+      { upToNm: 1200 * mm, count: 2 },
+    ],
+  },
+  fillerLocks: { component: 'AL', maximumWidthNm: 150 * mm },
+  rails: {
+    across: 'horizontal-joints',
+    cover: 'each-joint',
+    maximumAverageSpacingNm: 1800 * mm,
+    lengths: [
+      { gangUpToNm: 4000 * mm, minimumNm: 900 * mm },
+      { gangUpToNm: 9000 * mm, minimumNm: 1800 * mm },
+    ],
+    bolt: 'RB',
+  },
+  hooks: {
+    component: 'HK',
+    capacityGrams: 500_000,
+    ratedFor: 'sling-tension',
+    minimum: 2,
+    minimumAngleDeg: 60,
+  },
+  onSide: { narrowerThanNm: 900 * mm, onlyAt: ['top', 'bottom'] },
+  brackets: { component: 'WB', maximumSpacingNm: 2400 * mm },
+  braces: { component: 'BR', maximumSpacingNm: 2400 * mm, shoe: 'BS' },
+  ties: { holes: true },
+  sources: { 'hooks.capacityKg': 'an invented sheet' },
+} satisfies RuleTables;
+
+function read(value: unknown): unknown {
+  const tables = readRuleTables(value);
+  return tables.ok ? 'taken' : [tables.error.code, tables.error.field];
+}
+
+function counting(count: number): unknown {
+  return { locks: { component: 'LK', bands: [{ upToNm: 1, count }] } };
+}
+
+describe('checking rule tables', () => {
+  test('tables that make sense are answered as they are', () => {
+    expect(checkRules(good, catalogue)).toEqual({ ok: true, value: good });
+    expect(checkRules({}, [])).toEqual({ ok: true, value: {} });
+  });
+
+  const [first, second] = good.locks.bands;
+  const [low, high] = good.rails.lengths;
+  const broken: readonly (readonly [string, RuleTables, string, string])[] = [
+    ['bands that go down', { locks: { component: 'LK', bands: [second, first].flatMap((band) => band ?? []) } }, 'rule-bands-not-rising', 'locks.bands[1].upTo'],
+    ['bands that repeat', { locks: { component: 'LK', bands: [first, first].flatMap((band) => band ?? []) } }, 'rule-bands-not-rising', 'locks.bands[1].upTo'],
+    ['a table without rows', { locks: { component: 'LK', bands: [] } }, 'rule-table-empty', 'locks.bands'],
+    ['a band up to zero', { locks: { component: 'LK', bands: [{ upToNm: 0, count: 1 }] } }, 'rule-number-not-positive', 'locks.bands[0].upTo'],
+    ['a negative minimum stretch', { locks: { ...good.locks, minimumStretchNm: -1 } }, 'rule-number-negative', 'locks.minimumStretch'],
+    ['fillers without any bands', { fillerLocks: good.fillerLocks }, 'rule-bands-missing', 'fillerLocks.bands'],
+    ['a filler width of zero', { ...good, fillerLocks: { component: 'AL', maximumWidthNm: 0 } }, 'rule-number-not-positive', 'fillerLocks.maximumWidth'],
+    ['rails zero apart', { rails: { ...good.rails, maximumAverageSpacingNm: 0 } }, 'rule-number-not-positive', 'rails.maximumAverageSpacing'],
+    ['heights that go down', { rails: { ...good.rails, lengths: [high, low].flatMap((row) => row ?? []) } }, 'rule-bands-not-rising', 'rails.lengths[1].gangUpTo'],
+    ['a negative rail', { rails: { ...good.rails, lengths: [{ gangUpToNm: 1, minimumNm: -1 }] } }, 'rule-number-negative', 'rails.lengths[0].minimum'],
+    ['a negative clearance', { rails: { ...good.rails, boltClearanceNm: -1 } }, 'rule-number-negative', 'rails.boltClearance'],
+    ['a hook that carries nothing', { hooks: { ...good.hooks, capacityGrams: 0 } }, 'rule-number-not-positive', 'hooks.capacityKg'],
+    ['a sling without its angle', { hooks: { component: 'HK', capacityGrams: 1, ratedFor: 'sling-tension', minimum: 2 } }, 'rule-angle-missing', 'hooks.minimumAngleDeg'],
+    ['a sling at 0 degrees', { hooks: { ...good.hooks, minimumAngleDeg: 0 } }, 'rule-angle-out-of-range', 'hooks.minimumAngleDeg'],
+    ['a sling at 91 degrees', { hooks: { ...good.hooks, minimumAngleDeg: 91 } }, 'rule-angle-out-of-range', 'hooks.minimumAngleDeg'],
+    ['a pick of no height', { hooks: { ...good.hooks, maximumHeightNm: 0 } }, 'rule-number-not-positive', 'hooks.maximumHeight'],
+    ['on its side nowhere', { onSide: { narrowerThanNm: 1, onlyAt: [] } }, 'rule-table-empty', 'onSide.onlyAt'],
+    ['a negative width on its side', { onSide: { narrowerThanNm: -1, onlyAt: ['top'] } }, 'rule-number-negative', 'onSide.narrowerThan'],
+    ['brackets zero apart', { brackets: { component: 'WB', maximumSpacingNm: 0 } }, 'rule-number-not-positive', 'brackets.maximumSpacing'],
+    ['braces a negative distance apart', { braces: { component: 'BR', maximumSpacingNm: -5 } }, 'rule-number-not-positive', 'braces.maximumSpacing'],
+    ['a lock that is not in the catalogue', { locks: { ...good.locks, component: 'LOK' } }, 'rule-component-unknown', 'locks.component'],
+    ['a lock that is a hook', { locks: { ...good.locks, component: 'HK' } }, 'rule-component-kind', 'locks.component'],
+    ['a hook that is a panel', { hooks: { ...good.hooks, component: 'P' } }, 'rule-component-kind', 'hooks.component'],
+    ['a bolt that is a rail', { rails: { ...good.rails, bolt: 'R' } }, 'rule-component-kind', 'rails.bolt'],
+    ['a shoe that is a brace', { braces: { ...good.braces, shoe: 'BR' } }, 'rule-component-kind', 'braces.shoe'],
+    ['a source of nothing', { sources: { 'hoks.capacityKg': 'sheet 3' } }, 'rule-source-stray', 'sources.hoks.capacityKg'],
+  ]; // prettier-ignore
+  test.each(broken)('%s: refused', (_, rules, code, field) => {
+    const checked = checkRules(rules, catalogue);
+    expect(checked.ok ? 'taken' : [checked.error.code, checked.error.field]).toEqual([code, field]);
+  });
+
+  test('a rail without a length is refused where rails are chosen, a component of no known kind is taken', () => {
+    const bare = [...catalogue, item('R9', 'stiffening-rail')];
+    const checked = checkRules(good, bare);
+    expect(checked.ok ? '' : checked.error.code).toBe('rail-without-length');
+    expect(checkRules({ locks: { ...good.locks, component: 'OWN' } }, catalogue).ok).toBe(true);
+  });
+
+  test('stored tables are read back; a count of one and a half, a negative one and an unknown key are refused', () => {
+    expect(readRuleTables(structuredClone(good))).toEqual({ ok: true, value: good });
+    expect(read(counting(1.5))).toEqual(['rules-unreadable', 'locks.bands.0.count']);
+    expect(read(counting(-1))).toEqual(['rules-unreadable', 'locks.bands.0.count']);
+    expect(read({ lockz: {} })).toEqual(['rules-unreadable', '']);
+  });
+
+  test('the source of a number is its own, else its table’s, else default', () => {
+    const rules = { ...good, sources: { hooks: 'sheet 1', 'hooks.minimum': 'sheet 2' } };
+    expect(
+      ['hooks.minimum', 'hooks.capacityKg', 'locks.bands'].map((place) => ruleSource(rules, place)),
+    ).toEqual(['sheet 2', 'sheet 1', 'default']);
+  });
+});
+
+describe('a panel system', () => {
+  const size = { widthNm: 900 * mm, heightNm: 2700 * mm };
+  const broken: readonly (readonly [string, readonly Component[], string])[] = [
+    ['a code twice', [item('A', 'lock'), item('A', 'hook')], 'code-repeated'],
+    ['a negative weight', [item('A', 'lock', { weightGrams: -1 })], 'weight-negative'],
+    ['a panel without a height', [item('A', 'panel', { widthNm: 1 })], 'panel-without-size'],
+    ['a panel of negative width', [item('A', 'panel', { ...size, widthNm: -1 })], 'panel-without-size'],
+    [
+      'a cross member over the top',
+      [item('A', 'panel', { ...size, crossMembersNm: [2701 * mm] })],
+      'cross-member-outside',
+    ],
+    [
+      'a tie hole beside the sheet',
+      [item('A', 'panel', { ...size, tieHolesNm: [[901 * mm, 0]] })],
+      'tie-hole-outside',
+    ],
+  ];
+  test.each(broken)('%s is refused with its code named', (_, components, code) => {
+    const made = panelSystem(components, {});
+    expect(made.ok ? 'taken' : made.error.code).toBe(code);
+    expect(made.ok ? '' : made.error.message).toContain('A');
+  });
+
+  test('panels and other components are told apart in catalogue order', () => {
+    const made = panelSystem(catalogue, good);
+    expect(made.ok && made.value.panels.map(({ code }) => code)).toEqual(['P']);
+    expect(made.ok && made.value.components.map(({ code }) => code)).toEqual(
+      catalogue.slice(1).map(({ code }) => code),
+    );
+  });
+});
+
+describe('words for kinds', () => {
+  test('every kind reads itself, rail and bolt and shoe read the longer word, others nothing', () => {
+    for (const kind of componentKinds) expect(readComponentKind(kind)).toBe(kind);
+    expect(['rail', 'Rail Bolt', ' shoe ', 'guardrail', 'gizmo'].map(readComponentKind)).toEqual([
+      'stiffening-rail',
+      'rail-bolt',
+      'brace-shoe',
+      'guardrail',
+      undefined,
+    ]);
+  });
+});
