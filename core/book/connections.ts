@@ -8,18 +8,27 @@ import type { BookTables } from './tables.ts';
 
 /** One handle: writes go one after another. */
 export function writing(handle: Handle): Kysely<BookTables> {
-  return new Kysely<BookTables>({ dialect: dialect(new BookDriver(() => handle, 'begin immediate')) });
+  return new Kysely<BookTables>({
+    dialect: dialect(new BookDriver(() => handle, 'begin immediate'), new SqliteAdapter()),
+  });
 }
 
 /** As many handles as there are readers at once: no reader waits for another or for a command. */
 export function reading(open: () => Handle): Kysely<BookTables> {
-  return new Kysely<BookTables>({ dialect: dialect(new BookDriver(open, 'begin')) });
+  return new Kysely<BookTables>({ dialect: dialect(new BookDriver(open, 'begin'), new ManyReaders()) });
 }
 
-function dialect(driver: Driver): Dialect {
+/** Without it Kysely hands out one connection at a time, and a read within a read waits for ever. */
+class ManyReaders extends SqliteAdapter {
+  override get supportsMultipleConnections(): boolean {
+    return true;
+  }
+}
+
+function dialect(driver: Driver, adapter: SqliteAdapter): Dialect {
   return {
     createDriver: () => driver,
-    createAdapter: () => new SqliteAdapter(),
+    createAdapter: () => adapter,
     createQueryCompiler: () => new SqliteQueryCompiler(),
     createIntrospector: (db) => new SqliteIntrospector(db),
   };
@@ -31,6 +40,7 @@ class BookDriver implements Driver {
   readonly #open: () => Handle;
   readonly #begin: string;
   readonly #idle: Handle[] = [];
+  #isEnded = false;
 
   constructor(open: () => Handle, begin: string) {
     this.#open = open;
@@ -64,12 +74,14 @@ class BookDriver implements Driver {
 
   releaseConnection(connection: BookConnection): Promise<void> {
     const handle = connection.giveBack();
-    if (this.#idle.length < idleHandlesKept) this.#idle.push(handle);
+    if (!this.#isEnded && this.#idle.length < idleHandlesKept) this.#idle.push(handle);
     else handle.close();
     return Promise.resolve();
   }
 
+  /** A reader still under way closes its handle when it is done. */
   destroy(): Promise<void> {
+    this.#isEnded = true;
     for (const handle of this.#idle.splice(0)) handle.close();
     return Promise.resolve();
   }
