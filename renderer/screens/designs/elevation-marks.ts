@@ -72,7 +72,7 @@ function linesUnder(lines: Lines, start: string): string[] {
     .map((line) => line.component);
 }
 
-/** All marks in the order of drawing: what lies on top comes last. */
+/** All marks in the order of drawing: locks come after rails so that they can be counted behind them. */
 export function elevationMarks(design: DesignDetail): Mark[] {
   const { lines } = design;
   const panelCodes = new Set(design.panels.map(({ panel }) => panel));
@@ -90,7 +90,6 @@ export function elevationMarks(design: DesignDetail): Mark[] {
       lines: [],
       ...filler,
     })),
-    ...design.joints.map((joint, index) => jointMark(design, joint, index)),
     ...design.rails.map((rail, index): RailMark => ({
       kind: 'rail',
       id: `rail-${index}`,
@@ -100,8 +99,9 @@ export function elevationMarks(design: DesignDetail): Mark[] {
       yNm: rail.yNm,
       lengthNm: rail.lengthNm,
       bolts: rail.bolts,
-      lines: [rail.component, ...boltLines(lines, rail.bolts)],
+      lines: [...new Set([rail.component, ...linesAt(lines, rail, ['rail'])])],
     })),
+    ...design.joints.map((joint, index) => jointMark(design, joint, index)),
     ...design.holes.map((hole, index): HoleMark => ({
       kind: 'hole',
       id: `hole-${index}`,
@@ -115,10 +115,6 @@ export function elevationMarks(design: DesignDetail): Mark[] {
       ...hook,
     })),
   ];
-}
-
-function boltLines(lines: Lines, bolts: number): string[] {
-  return bolts === 0 ? [] : lines.filter(({ kind }) => kind.includes('bolt')).map((line) => line.component);
 }
 
 function jointMark(design: DesignDetail, joint: DesignDetail['joints'][number], index: number): JointMark {

@@ -3,26 +3,25 @@
 import { formatLength, type UnitSystem } from '../../../core/units/length.ts';
 import type { Place, Reason } from './design-shapes.ts';
 
-/** The rule tables by the words of the trade; a rule without an entry is shown as the core names it. */
+/** The rules of the take-off by the words of the trade; one without an entry is shown as the core names it. */
 const ruleWords: Readonly<Record<string, string>> = {
-  panels: 'panels of the design',
-  panel: 'panels of the design',
-  design: 'placed in the design',
+  panel: 'placed in the design',
   locks: 'locks by joint length',
-  'locks.extra': 'locks added at an edge',
   fillerLocks: 'adjustable locks at fillers',
   rails: 'stiffening rails',
-  bolts: 'rail bolts where a rail crosses a panel',
-  'rails.bolt': 'rail bolts where a rail crosses a panel',
+  'rails.bolt': 'rail bolts, on every panel that a rail crosses',
   hooks: 'lifting hooks by weight',
   brackets: 'walkway brackets by spacing',
   braces: 'braces by spacing',
-  'braces.shoe': 'one brace shoe a brace',
+  'braces.shoe': 'brace shoes',
   ties: 'tie holes',
   onSide: 'panels on their side',
+  estimate: 'quick estimate',
 };
 
 export function ruleInWords(rule: string): string {
+  const edge = /^locks\.extra\.(.+)$/u.exec(rule)?.[1];
+  if (edge !== undefined) return `locks added at an edge (${edge.replaceAll('-', ' ')})`;
   return ruleWords[rule] ?? rule;
 }
 

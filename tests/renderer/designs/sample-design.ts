@@ -73,7 +73,10 @@ export const sample: DesignDetail = {
       kind: 'rail',
       quantity: 2,
       weightGrams: 20_000,
-      because: [{ rule: 'rails', count: 1, where: at(0, 72) }],
+      because: [
+        { rule: 'rails', count: 1, where: at(0, 72) },
+        { rule: 'rails', count: 1, where: at(78, 72) },
+      ],
     },
     {
       component: 'RB',
@@ -81,7 +84,10 @@ export const sample: DesignDetail = {
       kind: 'rail-bolt',
       quantity: 4,
       weightGrams: 4_000,
-      because: [{ rule: 'rails.bolt', count: 4, where: 'rails' }],
+      because: [
+        { rule: 'rails.bolt', count: 2, where: at(0, 72) },
+        { rule: 'rails.bolt', count: 2, where: at(78, 72) },
+      ],
     },
     {
       component: 'HK',

@@ -1,0 +1,88 @@
+// One design: its figures, the elevation, the take-off, the findings and where it stands.
+import { type ReactNode, useMemo, useState } from 'react';
+import { formatHours } from '../../../core/units/hours.ts';
+import { useCore } from '../../client/core.tsx';
+import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { useUnits } from '../../parts/units.tsx';
+import type { DesignDetail } from './design-shapes.ts';
+import { Elevation } from './elevation.tsx';
+import { Legend } from './elevation-frame.tsx';
+import { elevationMarks } from './elevation-marks.ts';
+import { numbered } from './finding-pins.ts';
+import { FindingsList } from './findings-list.tsx';
+import { handWords } from './hand-words.ts';
+import { litBy, type Pointed } from './lit.ts';
+import { TakeoffTable } from './takeoff-table.tsx';
+import { WhereItStands } from './where-it-stands.tsx';
+
+export function DesignView(props: { readonly code: string }): ReactNode {
+  const design = useCore('design.read', { design: props.code });
+  if (design.error !== null) return <RefusalNote error={design.error} />;
+  if (design.data === undefined) return <Waiting what={`Taking off ${props.code} …`} />;
+  return <Shown key={design.data.summary.code} design={design.data} />;
+}
+
+function Shown(props: { readonly design: DesignDetail }): ReactNode {
+  const { design } = props;
+  const marks = useMemo(() => elevationMarks(design), [design]);
+  const findings = useMemo(() => numbered(design.findings), [design]);
+  const [pointed, setPointed] = useState<Pointed | null>(null);
+  const [pinned, setPinned] = useState<Pointed | null>(null);
+  const lit = litBy(pointed ?? pinned, marks);
+  return (
+    <article className="design" aria-label={`Design ${design.summary.code}`}>
+      <Facts design={design} />
+      <div className="design-parts">
+        <div className="design-drawing">
+          <Elevation
+            design={design}
+            marks={marks}
+            findings={findings}
+            lit={lit}
+            onPoint={setPointed}
+            onPin={setPinned}
+          />
+          <Legend design={design} />
+        </div>
+        <div className="design-tables">
+          <TakeoffTable design={design} lit={lit} onPoint={setPointed} />
+          <div>
+            <FindingsList findings={findings} lit={lit} onPoint={setPointed} />
+            <WhereItStands turns={design.turns} />
+          </div>
+        </div>
+      </div>
+      <CautionLine about="The take-off follows the entered rule table; hook loads are computed from entered weights." />
+    </article>
+  );
+}
+
+function Facts(props: { readonly design: DesignDetail }): ReactNode {
+  const { design } = props;
+  const { summary } = design;
+  const units = useUnits();
+  const facts: readonly (readonly [string, string])[] = [
+    ['Size', `${units.length(summary.widthNm)} × ${units.length(summary.heightNm)}`],
+    ['Area', units.area(summary.areaM2)],
+    ['Weight without hooks', units.weight(summary.weightGrams)],
+    ['Hand', handWords[summary.hand]],
+    ['Revision', summary.revision],
+    ['Assemble', formatHours(design.assembleH)],
+    ['Break down', formatHours(design.breakDownH)],
+  ];
+  return (
+    <header className="design-head">
+      <h1>
+        {summary.code} <span className="design-name">{summary.name}</span>
+      </h1>
+      <dl className="design-facts">
+        {facts.map(([label, value]) => (
+          <div key={label}>
+            <dt>{label}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+    </header>
+  );
+}
