@@ -51,6 +51,7 @@ export interface Panel extends Component {
 
 const spellings: Readonly<Record<string, ComponentKind>> = {
   rail: 'stiffening-rail',
+  stiffener: 'stiffening-rail',
   waler: 'stiffening-rail',
   strongback: 'stiffening-rail',
   bolt: 'rail-bolt',
@@ -60,10 +61,11 @@ const spellings: Readonly<Record<string, ComponentKind>> = {
   'walkway-bracket': 'bracket',
 };
 
-/** The kind that a word names, in any case, with spaces or hyphens; undefined where it names none. */
+/** The kind that a word names, however its parts are joined (railBolt, rail bolt, Rail-bolt); else undefined. */
 export function readComponentKind(word: string): ComponentKind | undefined {
   const plain = word
     .trim()
+    .replaceAll(/([a-z])([A-Z])/g, '$1-$2')
     .toLowerCase()
     .replaceAll(/[\s_-]+/g, '-');
   return componentKinds.find((kind) => kind === plain) ?? spellings[plain];

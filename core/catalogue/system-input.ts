@@ -30,7 +30,7 @@ export const systemInput = z.strictObject({
     )
     .max(5000)
     .default([]),
-  rules: rulesInput,
+  rules: rulesInput.default({}),
 });
 
 export type SystemInput = z.output<typeof systemInput>;

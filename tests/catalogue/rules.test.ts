@@ -162,12 +162,8 @@ describe('a panel system', () => {
 describe('words for kinds', () => {
   test('every kind reads itself, rail and bolt and shoe read the longer word, others nothing', () => {
     for (const kind of componentKinds) expect(readComponentKind(kind)).toBe(kind);
-    expect(['rail', 'Rail Bolt', ' shoe ', 'guardrail', 'gizmo'].map(readComponentKind)).toEqual([
-      'stiffening-rail',
-      'rail-bolt',
-      'brace-shoe',
-      'guardrail',
-      undefined,
-    ]);
+    expect(
+      ['rail', 'Rail Bolt', 'adjustableLock', ' shoe ', 'guardrail', 'gizmo'].map(readComponentKind),
+    ).toEqual(['stiffening-rail', 'rail-bolt', 'adjustable-lock', 'brace-shoe', 'guardrail', undefined]);
   });
 });

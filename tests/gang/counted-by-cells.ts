@@ -160,3 +160,35 @@ export function countJoints(
     (level.panel.some(({ to }) => to === right) ? 0 : extras.right);
   return { joints, edgeLocks };
 }
+
+/** Places of stretches over which two panels face each other over empty cells only, less than the maximum apart. */
+export function countGaps(system: PanelSystem, design: DesignGeometry): string[] {
+  const maximum = system.rules.fillerLocks?.maximumWidthNm ?? 0;
+  const plain = cut(system, design);
+  const found: string[] = [];
+  for (const { grid, isTurned } of [
+    { grid: plain, isTurned: false },
+    { grid: turned(plain), isTurned: true },
+  ]) {
+    const { xs, ys, cells } = grid;
+    let open = new Set<string>();
+    for (let row = 0; row + 1 < ys.length; row++) {
+      const here = new Set<string>();
+      for (let column = 0; column + 2 < xs.length; column++) {
+        const one = cells[column]?.[row];
+        if (one === undefined || !('panel' in one)) continue;
+        let end = column + 1;
+        while (end + 1 < xs.length && cells[end]?.[row] === undefined) end++;
+        const other = cells[end]?.[row];
+        const wide = (xs[end] ?? 0) - (xs[column + 1] ?? 0);
+        if (end === column + 1 || wide >= maximum || other === undefined || !('panel' in other)) continue;
+        const key = `${one.panel} ${other.panel}`;
+        here.add(key);
+        const [at, from] = [xs[column + 1], ys[row]];
+        if (!open.has(key)) found.push(isTurned ? `${from} ${at}` : `${at} ${from}`);
+      }
+      open = here;
+    }
+  }
+  return found;
+}

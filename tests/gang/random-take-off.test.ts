@@ -2,7 +2,7 @@
 // its place, length and locks; rails by code and their bolts; weights, holes and reasons.
 import { describe, expect, test } from 'vitest';
 import { taken } from './common-practice.ts';
-import { boxesOf, type CountedJoint, countJoints } from './counted-by-cells.ts';
+import { boxesOf, type CountedJoint, countGaps, countJoints } from './counted-by-cells.ts';
 import { countRails } from './rails-by-cells.ts';
 import { Dice, randomDesign, randomSystem } from './random-designs.ts';
 
@@ -48,6 +48,17 @@ describe(`500 random designs from seed ${seed}`, () => {
     }
     // a test that met none of them would prove nothing
     for (const [what, count] of Object.entries(seen)) expect(count, what).toBeGreaterThan(100);
+  });
+
+  test('every gap has the place that a walk over empty cells gives, and there is no other', () => {
+    let gaps = 0;
+    for (const { name, system, design } of cases()) {
+      const found = taken(system, design).findings.filter(({ rule }) => rule === 'gap');
+      const places = found.map(({ where }) => (typeof where === 'object' ? `${where.xNm} ${where.yNm}` : ''));
+      expect(places.toSorted(), name).toEqual(countGaps(system, design).toSorted());
+      gaps += found.length;
+    }
+    expect(gaps).toBeGreaterThan(50);
   });
 
   test('rails by code, and their bolts, are those of a walk along every line', () => {
