@@ -1,6 +1,7 @@
 // A panel system with the rules of thumb of the trade: common practice, no source. Only for tests; the demo has
 // tables of its own.
-import { type SystemInput, systemFromInput, systemInput } from '../../core/catalogue/system-input.ts';
+import { rulesInput } from '../../core/catalogue/rules-input.ts';
+import { systemFromInput, systemInput } from '../../core/catalogue/system-input.ts';
 import type { PanelSystem } from '../../core/catalogue/system.ts';
 import { type DesignInput, designFromInput, designInput } from '../../core/gang/design-input.ts';
 import { type TakeOff, takeOff } from '../../core/gang/take-off.ts';
@@ -81,7 +82,7 @@ export function panel(
 
 /** The common-practice system with other rule tables put over its own; null takes a table out. */
 export function systemWith(
-  rules: { [Name in keyof SystemInput['rules']]?: Loose<typeof systemInput>['rules'][Name] | null } = {},
+  rules: { [Name in keyof Loose<typeof rulesInput>]?: Loose<typeof rulesInput>[Name] | null } = {},
   panels = commonPractice.panels,
   components = commonPractice.components,
 ): PanelSystem {
