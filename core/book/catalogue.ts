@@ -5,7 +5,7 @@ import { componentKinds } from '../catalogue/component.ts';
 import { ruleTables } from '../catalogue/rules.ts';
 import type { RuleTables } from '../catalogue/rules.ts';
 import type { BookComponent, RuleVersion } from './book.ts';
-import { storedJson } from './stored-json.ts';
+import { storedJson, toStoredJson } from './stored-json.ts';
 import type { BookTables, ComponentRow } from './tables.ts';
 
 const kind = z.enum(componentKinds);
@@ -85,7 +85,12 @@ export async function putRules(
     .where('system', '=', system)
     .executeTakeFirst();
   const version = (last?.version ?? 0) + 1;
-  const row = { system, version, system_name: systemName, rules: JSON.stringify(rules) };
+  const row = {
+    system,
+    version,
+    system_name: systemName,
+    rules: toStoredJson(ruleTables, rules, `rule tables ${system}`),
+  };
   await db.insertInto('rule_version').values(row).execute();
   return { system, systemName, version, rules };
 }

@@ -2,7 +2,7 @@
 import type { Kysely } from 'kysely';
 import { designGeometry } from '../gang/design.ts';
 import type { Design, Hand } from './book.ts';
-import { storedJson } from './stored-json.ts';
+import { storedJson, toStoredJson } from './stored-json.ts';
 import type { BookTables, DesignRow } from './tables.ts';
 
 export async function readDesigns(db: Kysely<BookTables>): Promise<readonly Design[]> {
@@ -26,7 +26,7 @@ export async function putDesign(db: Kysely<BookTables>, design: Design): Promise
     system: design.system,
     revision: design.revision,
     hand: design.hand,
-    geometry: JSON.stringify(design.geometry),
+    geometry: toStoredJson(designGeometry, design.geometry, `design ${design.code}`),
     assemble_h: design.assembleH,
     break_down_h: design.breakDownH,
   };

@@ -3,7 +3,7 @@ import type { Kysely } from 'kysely';
 import type { Job } from '../plan/pours.ts';
 import { shiftsInput } from '../plan/shifts.ts';
 import type { StoredPlan } from './book.ts';
-import { storedJson } from './stored-json.ts';
+import { storedJson, toStoredJson } from './stored-json.ts';
 import type { BookTables, JobRow } from './tables.ts';
 
 export async function readJobs(db: Kysely<BookTables>): Promise<readonly Job[]> {
@@ -41,7 +41,7 @@ export async function putJob(db: Kysely<BookTables>, job: Job): Promise<void> {
     currency: job.currency,
     units: job.units,
     plan_from: job.planFrom,
-    shifts: JSON.stringify(job.shifts),
+    shifts: toStoredJson(shiftsInput, job.shifts, `shifts of job ${job.code}`),
     crew: job.crew,
     labour_per_h_cents: job.labourPerHCents,
     fly_on_h: job.flyOnH,

@@ -1,5 +1,5 @@
-// Reads a JSON text of the book by its shape. The book wrote it itself, so one that does not fit is
-// damage or a bug, and is thrown with its place.
+// JSON texts in the book, written and read by their shape: what could not be read again is not written.
+// A text that does not fit is damage or a bug, and is thrown with its place.
 import type { z } from 'zod';
 
 export function storedJson<Shape extends z.ZodType>(
@@ -9,5 +9,15 @@ export function storedJson<Shape extends z.ZodType>(
 ): z.output<Shape> {
   const parsed = shape.safeParse(JSON.parse(text));
   if (parsed.success) return parsed.data;
-  throw new Error(`What the book keeps for ${place} is not of its shape: ${parsed.error.message}`);
+  throw new Error(`What the book keeps of ${place} is not of its shape: ${parsed.error.message}`);
+}
+
+export function toStoredJson<Shape extends z.ZodType>(
+  shape: Shape,
+  value: z.output<Shape>,
+  place: string,
+): string {
+  const text = JSON.stringify(value);
+  storedJson(shape, text, place);
+  return text;
 }
