@@ -1,13 +1,26 @@
 // The clock of the job on screen: its time zone comes with the board's answer, which is asked for anyway.
+import { useMemo } from 'react';
 import { useCore } from '../client/core.tsx';
 import { useJob } from './job.tsx';
 import { type TimeWords, timeWords } from './time-words.ts';
+import { dayStartMs } from './zoned.ts';
+
+export interface JobClock {
+  readonly timeZone: string;
+  /** The plan's first day: a date typed without its year is the one nearest to it. */
+  readonly planFrom: string;
+}
 
 /** Null until the job's time zone is known: nothing may be read from or written to a clock before. */
-export function useJobZone(): string | null {
+export function useJobClock(): JobClock | null {
   const job = useJob();
   const board = useCore('board.read', { job: job.code });
-  return board.data?.job.timeZone ?? null;
+  const known = board.data?.job;
+  const [timeZone, date] = [known?.timeZone, known?.planFrom];
+  return useMemo(() => {
+    if (timeZone === undefined || date === undefined) return null;
+    return { timeZone, planFrom: new Date(dayStartMs(date, timeZone)).toISOString() };
+  }, [timeZone, date]);
 }
 
 const unknownYet: TimeWords = {
@@ -19,6 +32,6 @@ const unknownYet: TimeWords = {
 };
 
 export function useTimeWords(): TimeWords {
-  const zone = useJobZone();
-  return zone === null ? unknownYet : timeWords(zone);
+  const clock = useJobClock();
+  return clock === null ? unknownYet : timeWords(clock.timeZone);
 }

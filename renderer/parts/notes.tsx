@@ -34,8 +34,7 @@ export function CautionLine(props: { readonly about?: string }): ReactNode {
   return (
     <p className="caution-line">
       <span className="caution-word">Planning aid only</span>: not a design, a lifting plan, a permit or an
-      inspection.{' '}
-      {props.about ?? 'Strip times are forecasts; a named person clears each strip under the contract.'} The
+      inspection. {props.about ?? 'Strip times are forecasts; a named person clears each strip.'} The
       maker&rsquo;s instructions, local codes and licensed practice come first.
     </p>
   );

@@ -5,17 +5,9 @@ import { Link, useLocation } from 'wouter';
 import { type HostOutput, useCore } from '../client/core.tsx';
 import type { Job } from './job.tsx';
 import { Palette } from './palette.tsx';
+import { screens } from './screens.ts';
 import { TitleBlock } from './title-block.tsx';
 import { useUndo } from './undo.tsx';
-
-export const screens = [
-  { path: '/board', name: 'Board' },
-  { path: '/shortfalls', name: 'Shortfalls' },
-  { path: '/designs', name: 'Designs' },
-  { path: '/yard', name: 'Yard' },
-  { path: '/pours', name: 'Pours' },
-  { path: '/book', name: 'Book' },
-] as const;
 
 export function Shell(props: {
   readonly host: HostOutput<'host.state'>;

@@ -1,0 +1,35 @@
+// What can be done from anywhere: undo, redo, units, theme, moving a pour, the book's file.
+import { useMemo } from 'react';
+import { useLocation } from 'wouter';
+import type { PaletteItem } from './palette-items.ts';
+import { useTheme } from './theme.tsx';
+import { useUndo } from './undo.tsx';
+import { useUnits } from './units.tsx';
+
+export function useActions(): readonly PaletteItem[] {
+  const units = useUnits();
+  const theme = useTheme();
+  const undo = useUndo();
+  const [, navigate] = useLocation();
+  return useMemo(() => {
+    const other = units.system === 'us' ? 'metric' : 'us';
+    const action = (id: string, name: string, run: () => void): PaletteItem => ({
+      id: `do:${id}`,
+      name,
+      what: 'action',
+      run,
+    });
+    return [
+      ...(undo.undoWords === null ? [] : [action('undo', `Undo: ${undo.undoWords}`, undo.undo)]),
+      ...(undo.redoWords === null ? [] : [action('redo', `Redo: ${undo.redoWords}`, undo.redo)]),
+      action('units', other === 'us' ? 'Show feet and inches' : 'Show metric', () => units.setSystem(other)),
+      action('light', 'Light theme', () => theme.setChoice('light')),
+      action('dark', 'Dark theme', () => theme.setChoice('dark')),
+      action('system', 'Theme as the system has it', () => theme.setChoice('system')),
+      action('wall', 'Board on the wall', () => navigate('/board?wall=1')),
+      action('import', 'Import a file', () => navigate('/book')),
+      action('check', 'Check the book', () => navigate('/book')),
+      action('copy', 'Write a copy of the book', () => navigate('/book')),
+    ];
+  }, [units, theme, undo, navigate]);
+}

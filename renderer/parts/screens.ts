@@ -1,0 +1,9 @@
+// The screens in the order in which they stand along the top.
+export const screens = [
+  { path: '/board', name: 'Board' },
+  { path: '/shortfalls', name: 'Shortfalls' },
+  { path: '/designs', name: 'Designs' },
+  { path: '/yard', name: 'Yard' },
+  { path: '/pours', name: 'Pours' },
+  { path: '/book', name: 'Book' },
+] as const;

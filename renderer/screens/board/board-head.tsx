@@ -1,0 +1,46 @@
+// The board's first lines: what goes wrong first, and what the plan costs against the best there could be.
+import type { ReactNode } from 'react';
+import { Link } from 'wouter';
+import { useUnits } from '../../parts/units.tsx';
+import type { BoardModel } from './board-rows.ts';
+import { headlineOf } from './headline.ts';
+
+export function BoardHead(props: { readonly model: BoardModel }): ReactNode {
+  const { board, words } = props.model;
+  const headline = headlineOf(board, words);
+  return (
+    <div className={`board-head ${headline.state}`}>
+      <h1>
+        {headline.state === 'short' ? <span className="short-block" aria-hidden="true" /> : null}
+        {headline.first === undefined ? (
+          headline.text
+        ) : (
+          <Link href={`/shortfalls?short=${encodeURIComponent(headline.first.id)}`}>{headline.text}</Link>
+        )}
+      </h1>
+      <CostLine model={props.model} />
+    </div>
+  );
+}
+
+function CostLine(props: { readonly model: BoardModel }): ReactNode {
+  const units = useUnits();
+  const { board } = props.model;
+  const money = (cents: number): string => units.money(cents, board.job.currency);
+  const saving = Math.max(0, board.cost.totalCents - board.boundCents);
+  return (
+    <p className="cost-line">
+      <b>{money(board.cost.totalCents)}</b>
+      <span>labour {money(board.cost.labourCents)}</span>
+      <span>hire {money(board.cost.hireCents)}</span>
+      <span>
+        {board.proven
+          ? 'no plan costs less'
+          : `still to be saved at most ${money(saving)}, ${board.gapPercent.toFixed(1)} %`}
+      </span>
+      {board.cost.unmet > 0 ? (
+        <span className="short-word">{board.cost.unmet} piece-days short that cannot be hired</span>
+      ) : null}
+    </p>
+  );
+}

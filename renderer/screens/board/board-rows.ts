@@ -1,0 +1,88 @@
+// The board's rows as the screen needs them, worked out once an answer: order, bars, words, links.
+import { dateWords, timeWords, type TimeWords } from '../../parts/time-words.ts';
+import type { Board, BoardPour, Shortfall, Turn } from './board-types.ts';
+import { type Link, linksOf } from './links.ts';
+import { type PourBars, pourBars } from './pour-bars.ts';
+import { type Then, thenOf } from './then-words.ts';
+
+export interface PourRow {
+  readonly code: string;
+  readonly row: BoardPour;
+  readonly bars: PourBars;
+  /** What follows each gang after the strip. */
+  readonly follows: readonly Then[];
+  readonly turns: readonly Turn[];
+  readonly shortfalls: readonly Shortfall[];
+  /** Everything of the row in one sentence, for those who hear the board. */
+  readonly spoken: string;
+}
+
+export interface BoardModel {
+  readonly board: Board;
+  readonly words: TimeWords;
+  readonly rows: readonly PourRow[];
+  readonly byCode: ReadonlyMap<string, PourRow>;
+  readonly turnsById: ReadonlyMap<string, Turn>;
+  readonly links: readonly Link[];
+}
+
+export function boardModel(board: Board): BoardModel {
+  const words = timeWords(board.job.timeZone);
+  const turnsById = new Map(board.turns.map((turn) => [turn.id, turn]));
+  const byPour = Map.groupBy(board.turns, (turn) => turn.pour);
+  const shortById = new Map(board.shortfalls.map((shortfall) => [shortfall.id, shortfall]));
+  const rows = board.pours
+    .map((row): PourRow => {
+      const turns = byPour.get(row.pour.code) ?? [];
+      const follows = thenOf(turns, turnsById);
+      const shortfalls = row.shortfalls.flatMap((id) => shortById.get(id) ?? []);
+      const bars = pourBars(row);
+      return {
+        code: row.pour.code,
+        row,
+        bars,
+        follows,
+        turns,
+        shortfalls,
+        spoken: spokenRow(row, follows, words),
+      };
+    })
+    .sort((one, other) => one.bars.fromMs - other.bars.fromMs || compareCodes(one.code, other.code));
+  return {
+    board,
+    words,
+    rows,
+    byCode: new Map(rows.map((row) => [row.code, row])),
+    turnsById,
+    links: linksOf(board.turns),
+  };
+}
+
+export function compareCodes(one: string, other: string): number {
+  return one.localeCompare(other, 'en', { numeric: true });
+}
+
+function spokenRow(row: BoardPour, follows: readonly Then[], words: TimeWords): string {
+  const { pour, times } = row;
+  const sides = times.sides.map((side) => `side ${side.side} set ${words.full(side.setFrom)}`).join(', ');
+  const gates = gateWords(row);
+  return [
+    `${pour.code} ${pour.name}: ${sides}`,
+    `pour ends ${words.full(times.finishAt)}`,
+    `first strip shift ${words.full(times.stripFrom)}`,
+    follows.map((one) => one.words).join('; ') || 'no gangs',
+    gates === null ? 'ready' : gates.text,
+  ].join('. ');
+}
+
+/** "not ready: steel, promised Thu 12 Mar": the gate promised first; how many more there are. */
+export function gateWords(row: BoardPour): { readonly text: string; readonly late: boolean } | null {
+  const [first] = [...row.openGates].sort((one, other) => one.promised.localeCompare(other.promised));
+  if (first === undefined) return null;
+  const more = row.openGates.length > 1 ? ` and ${row.openGates.length - 1} more` : '';
+  const late = row.openGates.some((gate) => gate.late);
+  return {
+    text: `not ready: ${first.name}${more}, promised ${dateWords(first.promised)}${late ? ': late' : ''}`,
+    late,
+  };
+}

@@ -1,0 +1,78 @@
+// The line of controls over the days: the typed move, which rows, how much time, where in time.
+import type { ReactNode } from 'react';
+import { Button, Group, ToggleButton } from 'react-aria-components';
+import { Choice } from '../../parts/choice.tsx';
+import { dateWords } from '../../parts/time-words.ts';
+import { Legend } from './legend.tsx';
+import { addDays, mondayOf } from '../../parts/zoned.ts';
+
+export interface BoardView {
+  readonly from: string;
+  readonly whole: boolean;
+  readonly runs: boolean;
+  readonly wall: boolean;
+}
+
+export function BoardTools(props: {
+  readonly view: BoardView;
+  readonly planFrom: string;
+  /** Today's date on the job where the plan covers it. */
+  readonly today: string | null;
+  readonly children: ReactNode;
+  readonly onChange: (changes: Readonly<Record<string, string | null>>) => void;
+}): ReactNode {
+  const { view, onChange } = props;
+  const home = mondayOf(props.today ?? props.planFrom);
+  return (
+    <div className="board-tools">
+      {props.children}
+      <div className="tools-end">
+        <Group className="pager" aria-label="Weeks shown">
+          <Button
+            isDisabled={view.whole}
+            aria-label="A week earlier"
+            onPress={() => onChange({ from: addDays(view.from, -7) })}
+          >
+            ←
+          </Button>
+          <Button isDisabled={view.whole || view.from === home} onPress={() => onChange({ from: null })}>
+            {props.today === null ? `Start, ${dateWords(home).slice(4)}` : 'This week'}
+          </Button>
+          <Button
+            isDisabled={view.whole}
+            aria-label="A week later"
+            onPress={() => onChange({ from: addDays(view.from, 7) })}
+          >
+            →
+          </Button>
+        </Group>
+        <Choice
+          label="Time shown"
+          value={view.whole ? 'all' : 'two'}
+          options={[
+            ['two', 'two weeks'],
+            ['all', 'all weeks'],
+          ]}
+          onChange={(value) => onChange({ weeks: value === 'all' ? 'all' : null })}
+        />
+        <Choice
+          label="Rows"
+          value={view.runs ? 'run' : 'pour'}
+          options={[
+            ['pour', 'by pour'],
+            ['run', 'by gang'],
+          ]}
+          onChange={(value) => onChange({ rows: value === 'run' ? 'run' : null })}
+        />
+        <Legend />
+        <ToggleButton
+          className="wall-button"
+          isSelected={view.wall}
+          onChange={(on) => onChange({ wall: on ? '1' : null })}
+        >
+          Wall view
+        </ToggleButton>
+      </div>
+    </div>
+  );
+}

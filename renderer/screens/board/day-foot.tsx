@@ -1,0 +1,152 @@
+// Under the days: crew hours needed of those there, and what is short from when to when.
+import { memo, type ReactNode } from 'react';
+import { Link } from 'wouter';
+import type { Board } from './board-types.ts';
+import type { DayBox, DayScale } from './day-scale.ts';
+import type { Metrics } from './metrics.ts';
+import { type Lane, lanesOf } from './short-lanes.ts';
+
+export const CrewRow = memo(function CrewRow(props: {
+  readonly scale: DayScale;
+  readonly crew: number;
+}): ReactNode {
+  const { scale } = props;
+  return (
+    <div className="foot-row crew">
+      <div className="foot-head">
+        Crew hours <span className="soft">needed of {props.crew} people&rsquo;s</span>
+      </div>
+      <div className="foot-chart crew-chart" style={{ width: scale.width }}>
+        {scale.days.map((day) => (
+          <CrewDay key={day.date} day={day} />
+        ))}
+      </div>
+      <div className="foot-then soft">{overloadWords(scale)}</div>
+    </div>
+  );
+});
+
+function CrewDay(props: { readonly day: DayBox }): ReactNode {
+  const { day } = props;
+  const needed = day.day?.crewHoursNeeded ?? 0;
+  const there = day.day?.crewHoursThere ?? 0;
+  if (needed === 0 && there === 0) return null;
+  const over = needed > there + 0.05;
+  const share = there === 0 ? 1 : Math.min(needed / there, 1);
+  return (
+    <div className={over ? 'crew-day over' : 'crew-day'} style={{ left: day.x, width: day.width }}>
+      <span className="crew-bar">
+        <span style={{ width: `${share * 100}%` }} />
+      </span>
+      <span className="crew-number">
+        {day.width < 60 ? Math.round(needed) : `${hoursText(needed)} of ${hoursText(there)}`}
+        {over && day.width >= 74 ? ' over' : ''}
+      </span>
+    </div>
+  );
+}
+
+function hoursText(hours: number): string {
+  return hours >= 100 ? String(Math.round(hours)) : String(Math.round(hours * 10) / 10);
+}
+
+function overloadWords(scale: DayScale): string {
+  const over = scale.days.filter(
+    (day) => day.day !== undefined && day.day.crewHoursNeeded > day.day.crewHoursThere + 0.05,
+  );
+  if (over.length === 0) return 'within the crew every day';
+  return `over the crew on ${over.length} ${over.length === 1 ? 'day' : 'days'}`;
+}
+
+const mostLanes = 4;
+
+export function ShortRows(props: {
+  readonly board: Board;
+  readonly scale: DayScale;
+  readonly metrics: Metrics;
+  readonly onOpen: (id: string) => void;
+}): ReactNode {
+  const { scale, metrics, board } = props;
+  const lanes = lanesOf(board.shortfalls, scale);
+  const shown = lanes.length > mostLanes ? lanes.slice(0, mostLanes - 1) : lanes;
+  const rest = lanes.slice(shown.length);
+  const laneHeight = metrics.text + 7;
+  return (
+    <div className="foot-row short-rows">
+      <div className="foot-head">
+        {lanes.length === 0 ? (
+          <span className="soft">Nothing short</span>
+        ) : (
+          <span className="short-word">Short</span>
+        )}
+      </div>
+      <div className="foot-chart" style={{ width: scale.width }}>
+        {shown.map((lane) => (
+          <LaneBars
+            key={lane.component}
+            lane={lane}
+            scale={scale}
+            height={laneHeight}
+            text={metrics.text}
+            onOpen={props.onOpen}
+          />
+        ))}
+        {rest.length === 0 ? null : (
+          <div className="lane-rest" style={{ height: laneHeight }}>
+            and {rest.map((lane) => `${lane.component} ${lane.most}`).join(', ')}
+          </div>
+        )}
+      </div>
+      <div className="foot-then">
+        {board.shortfalls.length === 0 ? null : (
+          <Link href="/shortfalls">
+            {board.shortfalls.length === 1
+              ? 'The one shortfall'
+              : `All ${board.shortfalls.length} shortfalls`}
+          </Link>
+        )}
+      </div>
+    </div>
+  );
+}
+
+function LaneBars(props: {
+  readonly lane: Lane;
+  readonly scale: DayScale;
+  readonly height: number;
+  readonly text: number;
+  readonly onOpen: (id: string) => void;
+}): ReactNode {
+  const { lane, scale, height } = props;
+  return (
+    <div className="lane" style={{ height }}>
+      {lane.shortfalls.map((shortfall, index) => {
+        const x = scale.x(Date.parse(shortfall.from));
+        const width = Math.max(scale.x(Date.parse(shortfall.to)) - x, 4);
+        const next = lane.shortfalls[index + 1];
+        const until = next === undefined ? scale.width : scale.x(Date.parse(next.from));
+        const words = `${shortfall.component} ${shortfall.quantity}`;
+        const room = words.length * props.text * 0.6 + 10;
+        const fits = x + width + room <= until;
+        return (
+          <button
+            key={shortfall.id}
+            type="button"
+            className="lane-bar"
+            style={{ left: x, width: fits ? width + room : Math.max(width, 4) }}
+            title={`${shortfall.quantity} × ${shortfall.name} short`}
+            aria-label={`${shortfall.quantity} ${shortfall.name} short: open`}
+            onClick={() => props.onOpen(shortfall.id)}
+          >
+            <span className="lane-fill" style={{ width }} />
+            {fits || width > 26 ? (
+              <span className={fits ? 'lane-words' : 'lane-words inside'}>
+                {fits ? words : width > room ? words : shortfall.quantity}
+              </span>
+            ) : null}
+          </button>
+        );
+      })}
+    </div>
+  );
+}

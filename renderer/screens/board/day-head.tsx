@@ -1,0 +1,72 @@
+// The days along the top: weeks from Monday with their number, working days with their date, days off
+// narrow and hatched down the whole chart.
+import { memo, type ReactNode } from 'react';
+import { shortDate, weekdayOf } from '../../parts/time-words.ts';
+import { weekNumber } from '../../parts/zoned.ts';
+import type { DayScale } from './day-scale.ts';
+
+export const DayHead = memo(function DayHead(props: { readonly scale: DayScale }): ReactNode {
+  const { scale } = props;
+  const width = scale.days.find((day) => day.working)?.width ?? 0;
+  const wide = width >= 36;
+  return (
+    <div className="day-head" aria-hidden="true">
+      {scale.days
+        .filter((day) => weekdayOf(day.date) === 'Mon')
+        .map((day) => (
+          <span key={day.date} className="week-label" style={{ left: day.x }}>
+            Week {weekNumber(day.date)}
+            {wide ? '' : `, ${shortDate(day.date)}`}
+          </span>
+        ))}
+      {scale.days.map((day) => (
+        <span
+          key={day.date}
+          className={day.working ? 'day-label' : 'day-label off'}
+          style={{ left: day.x, width: day.width }}
+        >
+          {dayLabel(day.date, day.working, width)}
+        </span>
+      ))}
+    </div>
+  );
+});
+
+/** "Mon 2", "Mo 2" or "2", by the room there is. */
+function dayLabel(date: string, working: boolean, width: number): ReactNode {
+  const number = Number(date.slice(8));
+  if (!working) return width >= 52 ? weekdayOf(date).slice(0, 2) : '';
+  if (width < 36) return number;
+  return (
+    <>
+      {width < 54 ? weekdayOf(date).slice(0, 2) : weekdayOf(date)} <b>{number}</b>
+    </>
+  );
+}
+
+/** Days off hatched, and a hairline where each day begins; under everything else. */
+export const DayGrid = memo(function DayGrid(props: {
+  readonly scale: DayScale;
+  readonly height: number;
+  readonly nowMs: number;
+}): ReactNode {
+  const { scale, height, nowMs } = props;
+  return (
+    <g>
+      {scale.days.map((day) =>
+        day.working ? (
+          <path
+            key={day.date}
+            className={weekdayOf(day.date) === 'Mon' ? 'day-line week' : 'day-line'}
+            d={`M${Math.round(day.x) + 0.5} 0V${height}`}
+          />
+        ) : (
+          <rect key={day.date} className="day-off" x={day.x} y={0} width={day.width} height={height} />
+        ),
+      )}
+      {nowMs > scale.fromMs && nowMs < scale.toMs ? (
+        <path className="today" d={`M${scale.x(nowMs)} 0V${height}`} />
+      ) : null}
+    </g>
+  );
+});

@@ -1,0 +1,100 @@
+// The typed move: "14 +1d" and Enter. The key / brings a person here from anywhere on the board. What cannot
+// be read is said beside the field, and what was typed stays.
+import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { isField } from '../../parts/undo.tsx';
+import type { Move } from './board-types.ts';
+import { type PourName, readMoves } from './move-text.ts';
+
+export function MoveField(props: {
+  readonly pours: readonly PourName[];
+  readonly onMoves: (moves: readonly Move[]) => void;
+  readonly onKeep: () => void;
+  readonly proposed: boolean;
+}): ReactNode {
+  const [text, setText] = useState('');
+  const [problem, setProblem] = useState<{
+    readonly message: string;
+    readonly choices: readonly string[];
+  } | null>(null);
+  const [sent, setSent] = useState('');
+  const field = useRef<HTMLInputElement>(null);
+  const helpId = useId();
+
+  useEffect(() => {
+    const pressed = (event: globalThis.KeyboardEvent): void => {
+      if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || isField(event.target))
+        return;
+      event.preventDefault();
+      field.current?.focus();
+      field.current?.select();
+    };
+    addEventListener('keydown', pressed);
+    return () => removeEventListener('keydown', pressed);
+  }, []);
+
+  const send = (typed: string): void => {
+    const read = readMoves(typed, props.pours);
+    setText(typed);
+    if (read.kind === 'unclear') {
+      setProblem(read);
+      return;
+    }
+    setProblem(null);
+    setSent(typed);
+    if (read.kind === 'moves') props.onMoves(read.moves);
+  };
+  const keyed = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter') {
+      event.preventDefault();
+      // The same move a second time means: yes, keep it.
+      if (props.proposed && text === sent && text !== '') {
+        props.onKeep();
+        setText('');
+        setSent('');
+      } else send(text);
+    } else if (event.key === 'Escape' && !props.proposed) {
+      setText('');
+      setProblem(null);
+      field.current?.blur();
+    }
+  };
+
+  return (
+    <div className="move-field">
+      <label>
+        <span>Move a pour</span>
+        <input
+          ref={field}
+          value={text}
+          placeholder="14 +1d"
+          autoComplete="off"
+          spellCheck={false}
+          aria-describedby={helpId}
+          aria-invalid={problem !== null}
+          aria-keyshortcuts="/"
+          onChange={(event) => {
+            setText(event.target.value);
+            setProblem(null);
+          }}
+          onKeyDown={keyed}
+        />
+      </label>
+      <span id={helpId} className={problem === null ? 'move-help' : 'move-help problem'} aria-live="polite">
+        {problem === null ? (
+          <>
+            press <kbd>/</kbd>, type <i>W5 +1d</i>, Enter
+          </>
+        ) : (
+          <>
+            {problem.message}{' '}
+            {problem.choices.map((choice) => (
+              <button key={choice} type="button" onClick={() => send(choice)}>
+                {choice}
+              </button>
+            ))}
+          </>
+        )}
+      </span>
+    </div>
+  );
+}

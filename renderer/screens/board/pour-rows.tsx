@@ -1,0 +1,162 @@
+// The rows of the board, one a pour: head, tracks, and what follows each gang. Rows are chosen by click or
+// arrow keys, and moved by dragging or with Shift and the arrow keys; either way only a proposal is made.
+import { type KeyboardEvent, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
+import { Group } from 'react-aria-components';
+import type { BoardModel, PourRow } from './board-rows.ts';
+import type { Move, Whatif } from './board-types.ts';
+import { DayGrid } from './day-head.tsx';
+import type { DayScale } from './day-scale.ts';
+import { ghostRow } from './ghost.ts';
+import { LinkLines } from './link-lines.tsx';
+import type { Metrics } from './metrics.ts';
+import { PourMarks } from './pour-marks.tsx';
+import { RowHead, RowThen } from './row-words.tsx';
+import { useDrag } from './use-drag.ts';
+import { useRange } from './use-size.ts';
+
+export interface PourRowsProps {
+  readonly model: BoardModel;
+  readonly rows: readonly PourRow[];
+  readonly scale: DayScale;
+  readonly metrics: Metrics;
+  readonly nowMs: number;
+  readonly scroller: RefObject<HTMLDivElement | null>;
+  readonly selected: string | null;
+  readonly moves: readonly Move[];
+  readonly whatif: Whatif | undefined;
+  readonly onSelect: (code: string | null) => void;
+  readonly onMove: (move: Move) => void;
+}
+
+export function PourRows(props: PourRowsProps): ReactNode {
+  const { model, rows, scale, metrics, selected } = props;
+  const [hovered, setHovered] = useState<string | null>(null);
+  const drag = useDrag(scale, props.onMove, props.onSelect);
+  const [first, last] = useRange(props.scroller, rows.length, metrics.row);
+  const height = rows.length * metrics.row;
+  const tops = useMemo(
+    () => new Map(rows.map((row, index) => [row.code, index * metrics.row])),
+    [rows, metrics.row],
+  );
+  const shown = rows.slice(first, last + 1);
+  const focusOn = hovered ?? selected;
+  const near = useMemo(
+    () => model.links.filter((link) => link.fromPour === focusOn || link.toPour === focusOn),
+    [model.links, focusOn],
+  );
+  const moves = drag.move === null ? props.moves : [drag.move];
+  const moved = new Map(moves.map((move) => [move.pour, move]));
+
+  return (
+    <div className="rows-sheet" style={{ height }}>
+      <RowHeads {...props} shown={shown} tops={tops} />
+      <svg className="row-chart" width={scale.width} height={height} aria-hidden="true">
+        <DayGrid scale={scale} height={height} nowMs={props.nowMs} />
+        {shown.map((row) => {
+          const top = tops.get(row.code) ?? 0;
+          const move = moved.get(row.code);
+          return (
+            <g
+              key={row.code}
+              transform={`translate(0 ${top})`}
+              className={rowClass(row.code === selected, move !== undefined)}
+              onPointerEnter={() => setHovered(row.code)}
+              onPointerLeave={() => setHovered(null)}
+              onPointerDown={(event) => drag.down(event, row)}
+              onPointerMove={drag.moveTo}
+              onPointerUp={drag.up}
+              onPointerCancel={drag.cancel}
+            >
+              <rect className="row-hit" x="0" y="0" width={scale.width} height={metrics.row} />
+              <path className="row-line" d={`M0 ${metrics.row - 0.5}H${scale.width}`} />
+              <PourMarks row={row} scale={scale} metrics={metrics} words={model.words} />
+              {move === undefined ? null : (
+                <PourMarks
+                  ghost
+                  row={ghostRow(row, move, model.board.days, props.whatif, model.words.date)}
+                  scale={scale}
+                  metrics={metrics}
+                  words={model.words}
+                />
+              )}
+            </g>
+          );
+        })}
+        <LinkLines links={model.links} tops={tops} scale={scale} metrics={metrics} strong={false} />
+        <LinkLines links={near} tops={tops} scale={scale} metrics={metrics} strong />
+      </svg>
+      <div className="row-thens">
+        {shown.map((row) => (
+          <RowThen
+            key={row.code}
+            row={row}
+            top={tops.get(row.code) ?? 0}
+            height={metrics.row}
+            selected={row.code === selected}
+          />
+        ))}
+      </div>
+    </div>
+  );
+}
+
+function rowClass(selected: boolean, moving: boolean): string {
+  return ['row', selected ? 'selected' : '', moving ? 'moving' : ''].filter(Boolean).join(' ');
+}
+
+function RowHeads(
+  props: PourRowsProps & {
+    readonly shown: readonly PourRow[];
+    readonly tops: ReadonlyMap<string, number>;
+  },
+): ReactNode {
+  const { rows, metrics, selected } = props;
+  const heads = useRef<HTMLDivElement>(null);
+  const current = selected ?? rows[0]?.code;
+  const step = (code: string, by: number): void => {
+    const index = rows.findIndex((row) => row.code === code) + by;
+    const next = rows[Math.max(0, Math.min(rows.length - 1, index))];
+    if (next === undefined) return;
+    if (selected !== null) props.onSelect(next.code);
+    // A row that is not drawn yet is scrolled to first.
+    props.scroller.current?.scrollTo({
+      top: Math.max(0, (props.tops.get(next.code) ?? 0) - metrics.row * 2),
+    });
+    requestAnimationFrame(() =>
+      heads.current?.querySelector<HTMLElement>(`[data-pour="${next.code}"]`)?.focus(),
+    );
+  };
+  const pressed = (event: KeyboardEvent<HTMLElement>): void => {
+    const code = event.currentTarget.dataset['pour'] ?? '';
+    const days: Record<string, number> = { ArrowRight: 1, ArrowLeft: -1 };
+    const by: Record<string, number> = { ArrowDown: 1, ArrowUp: -1, Home: -rows.length, End: rows.length };
+    const day = days[event.key];
+    const rowsBy = by[event.key];
+    if (event.shiftKey && day !== undefined) props.onMove(added(props.moves, code, day));
+    else if (rowsBy !== undefined) step(code, rowsBy);
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <Group className="row-heads" ref={heads} aria-label="Pours">
+      {props.shown.map((row) => (
+        <RowHead
+          key={row.code}
+          row={row}
+          top={props.tops.get(row.code) ?? 0}
+          height={metrics.row}
+          selected={row.code === selected}
+          reachable={row.code === current}
+          onKeyDown={pressed}
+          onSelect={props.onSelect}
+        />
+      ))}
+    </Group>
+  );
+}
+
+/** Each press adds a day to what is proposed for that pour already. */
+function added(moves: readonly Move[], pour: string, by: number): Move {
+  const proposed = moves.find((move) => move.pour === pour)?.workingDays ?? 0;
+  return { pour, workingDays: proposed + by };
+}

@@ -1,0 +1,183 @@
+// The board by gang: a row a run, its turns in order with what happens to the gang between them.
+import { memo, type ReactNode, type RefObject, useMemo } from 'react';
+import type { BoardModel } from './board-rows.ts';
+import type { Turn } from './board-types.ts';
+import { DayGrid } from './day-head.tsx';
+import type { DayScale } from './day-scale.ts';
+import type { Metrics } from './metrics.ts';
+import { useRange } from './use-size.ts';
+
+interface RunRow {
+  readonly run: number;
+  readonly turns: readonly Turn[];
+  readonly designs: string;
+  readonly ends: string;
+}
+
+export function runRows(model: BoardModel, scale: DayScale): readonly RunRow[] {
+  const runs = Map.groupBy(model.board.turns, (turn) => turn.run);
+  return [...runs]
+    .map(([run, turns]) => ({
+      run,
+      turns: turns.toSorted((one, other) => Date.parse(one.from) - Date.parse(other.from)),
+    }))
+    .filter(({ turns }) => turns.some((turn) => scale.shows(Date.parse(turn.from), Date.parse(turn.to))))
+    .sort((one, other) => one.run - other.run)
+    .map(({ run, turns }) => ({
+      run,
+      turns,
+      designs: [...new Set(turns.map((turn) => turn.design))].join(' → '),
+      ends: endWords(turns, model),
+    }));
+}
+
+function endWords(turns: readonly Turn[], model: BoardModel): string {
+  const last = turns.at(-1);
+  if (last === undefined) return '';
+  const pours = turns.length === 1 ? '1 turn' : `${turns.length} turns`;
+  const down = last.after.how === 'break-down' ? `, broken down ${model.words.day(last.to)}` : '';
+  return `${pours}${down}`;
+}
+
+export function RunRows(props: {
+  readonly model: BoardModel;
+  readonly rows: readonly RunRow[];
+  readonly scale: DayScale;
+  readonly metrics: Metrics;
+  readonly nowMs: number;
+  readonly scroller: RefObject<HTMLDivElement | null>;
+  readonly selected: string | null;
+  readonly onSelect: (code: string | null) => void;
+}): ReactNode {
+  const { rows, scale, metrics, model } = props;
+  const [first, last] = useRange(props.scroller, rows.length, metrics.runRow);
+  const height = rows.length * metrics.runRow;
+  const shown = rows.slice(first, last + 1);
+  const tops = useMemo(
+    () => new Map(rows.map((row, index) => [row.run, index * metrics.runRow])),
+    [rows, metrics],
+  );
+  return (
+    <div className="rows-sheet" style={{ height }}>
+      <div className="row-heads">
+        {shown.map((row) => (
+          <div
+            key={row.run}
+            className="row-head run"
+            style={{ top: tops.get(row.run), height: metrics.runRow }}
+          >
+            <span className="row-name">
+              <b>{row.designs}</b> <span>run {row.run}</span>
+            </span>
+          </div>
+        ))}
+      </div>
+      <svg className="row-chart" width={scale.width} height={height} aria-hidden="true">
+        <DayGrid scale={scale} height={height} nowMs={props.nowMs} />
+        {shown.map((row) => (
+          <g key={row.run} transform={`translate(0 ${tops.get(row.run) ?? 0})`} className="row">
+            <path className="row-line" d={`M0 ${metrics.runRow - 0.5}H${scale.width}`} />
+            <RunMarks
+              row={row}
+              scale={scale}
+              metrics={metrics}
+              selected={props.selected}
+              onSelect={props.onSelect}
+            />
+          </g>
+        ))}
+      </svg>
+      <div className="row-thens">
+        {shown.map((row) => (
+          <div
+            key={row.run}
+            className="row-then run"
+            style={{ top: tops.get(row.run), height: metrics.runRow }}
+          >
+            <span className="then-line">{row.ends}</span>
+          </div>
+        ))}
+      </div>
+      <RunTable rows={rows} model={model} />
+    </div>
+  );
+}
+
+const RunMarks = memo(function RunMarks(props: {
+  readonly row: RunRow;
+  readonly scale: DayScale;
+  readonly metrics: Metrics;
+  readonly selected: string | null;
+  readonly onSelect: (code: string | null) => void;
+}): ReactNode {
+  const { row, scale, metrics } = props;
+  const height = metrics.runRow - 12;
+  const middle = metrics.runRow / 2;
+  return row.turns.map((turn, index) => {
+    const x = scale.x(Date.parse(turn.from));
+    const end = scale.x(Date.parse(turn.to));
+    const next = row.turns[index + 1];
+    const nextX = next === undefined ? end : scale.x(Date.parse(next.from));
+    const between = betweenWords(turn);
+    const regang = turn.after.how === 'regang';
+    return (
+      <g key={turn.id} className={turn.pour === props.selected ? 'turn selected' : 'turn'}>
+        {nextX > end ? (
+          <path className={regang ? 'turn-link regang' : 'turn-link'} d={`M${end} ${middle}H${nextX}`} />
+        ) : null}
+        {regang && nextX - end > 14 ? (
+          <path className="turn-notch" d={`M${(end + nextX) / 2 - 2} ${middle - 4}v8m4 -8v8`} />
+        ) : null}
+        {end > x ? (
+          <g className="turn-block" onClick={() => props.onSelect(turn.pour)}>
+            <rect x={x} y={6} width={Math.max(end - x, 2)} height={height} />
+            {end - x > 26 ? (
+              <text x={x + 5} y={middle + metrics.text * 0.36}>
+                {turn.pour}
+              </text>
+            ) : null}
+          </g>
+        ) : null}
+        {nextX - end > between.length * metrics.text * 0.55 + 16 ? (
+          <text className="turn-between" x={end + 6} y={middle - 3}>
+            {between}
+          </text>
+        ) : null}
+      </g>
+    );
+  });
+});
+
+function betweenWords(turn: Turn): string {
+  if (turn.after.how === 'break-down') return '';
+  const days = Math.floor(turn.after.standsByH / 24);
+  const stands = days === 0 ? '' : `, stands by ${days} d`;
+  return `${turn.after.how === 'regang' ? 're-gang' : 'flies on'}${stands}`;
+}
+
+/** The same as text, for those who hear the board. */
+function RunTable(props: { readonly rows: readonly RunRow[]; readonly model: BoardModel }): ReactNode {
+  const { words } = props.model;
+  return (
+    <table className="visually-hidden">
+      <caption>Gang runs</caption>
+      <tbody>
+        {props.rows.map((row) => (
+          <tr key={row.run}>
+            <th scope="row">
+              Run {row.run}, {row.designs}
+            </th>
+            <td>
+              {row.turns
+                .map(
+                  (turn) =>
+                    `${turn.pour} from ${words.full(turn.from)} to ${words.full(turn.to)}, ${betweenWords(turn)}`,
+                )
+                .join('; ')}
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}

@@ -1,0 +1,63 @@
+// A proposed move and its life: asked of the core, kept by a command, taken back by its opposite.
+import { useCallback, useState } from 'react';
+import { useCommand, useCore } from '../../client/core.tsx';
+import { useUndo } from '../../parts/undo.tsx';
+import type { Move, Whatif } from './board-types.ts';
+import { moveWords } from './move-text.ts';
+
+export interface Moves {
+  readonly moves: readonly Move[];
+  readonly answer: Whatif | undefined;
+  readonly working: boolean;
+  readonly keeping: boolean;
+  readonly error: Error | null;
+  readonly propose: (moves: readonly Move[]) => void;
+  readonly keep: () => void;
+  readonly leave: () => void;
+}
+
+const none: readonly Move[] = [];
+
+export function useMoves(job: string, today: string | null): Moves {
+  const [moves, setMoves] = useState<readonly Move[]>(none);
+  const asked = useCore(
+    'plan.whatif',
+    { job, moves: moves.map((move) => ({ ...move })), ...(today === null ? {} : { today }) },
+    { enabled: moves.length > 0 },
+  );
+  const command = useCommand('pour.move');
+  const { remember } = useUndo();
+  const { mutateAsync } = command;
+
+  const propose = useCallback((proposed: readonly Move[]) => {
+    setMoves(proposed.filter((move) => move.workingDays !== 0));
+  }, []);
+  const leave = useCallback(() => setMoves(none), []);
+  const keep = useCallback(() => {
+    if (moves.length === 0) return;
+    const forth = moves.map((move) => ({ ...move }));
+    const back = moves.map((move) => ({ pour: move.pour, workingDays: -move.workingDays }));
+    // A refusal stays in `command.error` and is shown in the pane.
+    void mutateAsync({ job, moves: forth })
+      .then(() => {
+        setMoves(none);
+        return remember({
+          words: moveWords(moves),
+          undo: () => mutateAsync({ job, moves: back }),
+          redo: () => mutateAsync({ job, moves: forth }),
+        });
+      })
+      .catch(() => undefined);
+  }, [moves, mutateAsync, job, remember]);
+
+  return {
+    moves,
+    answer: moves.length === 0 || asked.isPlaceholderData ? undefined : asked.data,
+    working: asked.isFetching,
+    keeping: command.isPending,
+    error: moves.length === 0 ? null : (asked.error ?? command.error),
+    propose,
+    keep,
+    leave,
+  };
+}

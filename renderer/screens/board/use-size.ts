@@ -1,0 +1,37 @@
+// The size of an element as it is now, and which part of a long list is in view.
+import { type RefObject, useEffect, useState } from 'react';
+
+export function useWidth(element: RefObject<HTMLElement | null>): number {
+  const [width, setWidth] = useState(0);
+  useEffect(() => {
+    const watched = element.current;
+    if (watched === null) return undefined;
+    const observer = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)));
+    observer.observe(watched);
+    return () => observer.disconnect();
+  }, [element]);
+  return width;
+}
+
+/** First and last index in view, a few more on either side; all of them where they are few. */
+export function useRange(
+  scroller: RefObject<HTMLElement | null>,
+  count: number,
+  height: number,
+): readonly [number, number] {
+  const all = count <= 100;
+  const [range, setRange] = useState<readonly [number, number]>([0, 40]);
+  useEffect(() => {
+    const watched = scroller.current;
+    if (all || watched === null) return undefined;
+    const look = (): void => {
+      const first = Math.max(0, Math.min(count, Math.floor(watched.scrollTop / height) - 6));
+      const last = Math.ceil((watched.scrollTop + watched.clientHeight) / height) + 6;
+      setRange((old) => (old[0] === first && old[1] === last ? old : [first, last]));
+    };
+    look();
+    watched.addEventListener('scroll', look, { passive: true });
+    return () => watched.removeEventListener('scroll', look);
+  }, [scroller, all, height, count]);
+  return all ? [0, count - 1] : [range[0], Math.min(range[1], count - 1)];
+}
