@@ -1,6 +1,10 @@
 // The board of a job: a row a pour with its times, the turns and what follows each, the steps of every
 // day, what is short, and what the plan costs. All of it follows from the book at this moment.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { readJobFacts } from './job-facts.ts';
+import { planJob } from './job-plan.ts';
+import { shownBoard } from './shown-board.ts';
 import { query } from './procedure.ts';
 import { code, cost, date, finding, instant, pour, pourTimes, shortfall, step, turn } from './shapes.ts';
 
@@ -59,5 +63,10 @@ export const boardRead = query({
   name: 'board.read',
   input: z.strictObject({ job: code }),
   output: board,
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { job: jobCode }) => {
+    const facts = await readJobFacts(book, jobCode);
+    if (!facts.ok) return facts;
+    const plan = planJob(facts.value);
+    return plan.ok ? answer(shownBoard(plan.value)) : plan;
+  },
 });

@@ -1,5 +1,9 @@
 // Plans a job and stores the plan, so that it can be looked up and compared later.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { readJobFacts } from './job-facts.ts';
+import { planJob } from './job-plan.ts';
+import { shownPlan } from './shown-plan.ts';
 import { command } from './procedure.ts';
 import { code, commandId, cost, instant, shortfall, step, turn } from './shapes.ts';
 
@@ -20,5 +24,21 @@ export const planMake = command({
     proven: z.boolean(),
     milliseconds: z.number(),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { commandId: id, job: jobCode, improveSeconds }, { at }) => {
+    const facts = await readJobFacts(book, jobCode);
+    if (!facts.ok) return facts;
+    const plan = planJob(facts.value, improveSeconds);
+    if (!plan.ok) return plan;
+    await book.putPlan({ id, job: jobCode, madeAt: at, input: plan.value.input, answer: plan.value.answer });
+    return answer({
+      planId: id,
+      job: jobCode,
+      madeAt: at,
+      runs: plan.value.runs.map((run, index) => ({
+        run: index + 1,
+        turns: run.turns.map((each) => each.id),
+      })),
+      ...shownPlan(plan.value),
+    });
+  },
 });

@@ -1,5 +1,10 @@
 // What moving pours would change in the whole plan, before anything is stored: nothing here writes.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { readJobFacts } from './job-facts.ts';
+import { planJob } from './job-plan.ts';
+import { movePours } from './move-pours.ts';
+import { shownWhatif } from './shown-whatif.ts';
 import { query } from './procedure.ts';
 import { code, cost, date, finding, instant, shortfall, step } from './shapes.ts';
 
@@ -47,5 +52,16 @@ export const planWhatif = query({
   name: 'plan.whatif',
   input: z.strictObject({ job: code, moves: z.array(move).min(1).max(20), today: date.optional() }),
   output: whatif,
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { job: jobCode, moves, today }) => {
+    const facts = await readJobFacts(book, jobCode);
+    if (!facts.ok) return facts;
+    const { job, pours } = facts.value;
+    const moved = movePours(job, pours, moves);
+    if (!moved.ok) return moved;
+    const before = planJob(facts.value);
+    if (!before.ok) return before;
+    const after = planJob({ ...facts.value, pours: moved.value.pours });
+    if (!after.ok) return after;
+    return answer(shownWhatif(before.value, after.value, moves, today ?? job.planFrom));
+  },
 });

@@ -11,17 +11,17 @@ export const pourRemove = command({
   input: z.strictObject({ commandId, job: code, pour: code }),
   /** The pour as it was, so that it can be put back. */
   output: z.strictObject({ removed: pour }),
-  run: async (book, { job, pour: code }) => {
+  run: async (book, { job, pour: wanted }) => {
     const pours = await book.pours(job);
-    const removed = pours.find((each) => each.code === code);
-    if (removed === undefined) return unknownPour(code, job);
-    const later = pours.find((each) => each.after.includes(code));
+    const removed = pours.find((each) => each.code === wanted);
+    if (removed === undefined) return unknownPour(wanted, job);
+    const later = pours.find((each) => each.after.includes(wanted));
     if (later !== undefined)
-      return refuse('pour-needed', `Pour ${later.code} comes after ${code}, so ${code} stays.`, {
+      return refuse('pour-needed', `Pour ${later.code} comes after ${wanted}, so ${wanted} stays.`, {
         field: 'pour',
-        hint: `Maybe take ${code} out of what ${later.code} comes after first.`,
+        hint: `Maybe take ${wanted} out of what ${later.code} comes after first.`,
       });
-    await book.removePour(job, code);
+    await book.removePour(job, wanted);
     return answer({ removed: asData(removed) });
   },
 });

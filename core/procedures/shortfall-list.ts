@@ -1,5 +1,11 @@
 // Every shortfall of a job by the plan of this moment, the earliest first.
 import { z } from 'zod';
+import { answer } from '../answer.ts';
+import { tightest } from '../plan/tightest.ts';
+import { found } from './by-code.ts';
+import { readJobFacts } from './job-facts.ts';
+import { planJob } from './job-plan.ts';
+import { shownShortfalls } from './shown-plan.ts';
 import { query } from './procedure.ts';
 import { code, instant, shortfall } from './shapes.ts';
 
@@ -15,5 +21,21 @@ export const shortfallList = query({
     hireCents: z.int(),
     currency: z.string(),
   }),
-  run: () => Promise.reject(new Error('being built')),
+  run: async (book, { job: jobCode }) => {
+    const facts = await readJobFacts(book, jobCode);
+    if (!facts.ok) return facts;
+    const plan = planJob(facts.value);
+    if (!plan.ok) return plan;
+    const { job, components } = facts.value;
+    const tight = tightest(plan.value.input, plan.value.answer, howManyTight);
+    if (!tight.ok) return tight;
+    return answer({
+      shortfalls: shownShortfalls(plan.value),
+      tightest: tight.value.map((each) => ({ ...each, name: found(components, each.component).name })),
+      hireCents: plan.value.answer.cost.hire,
+      currency: job.currency,
+    });
+  },
 });
+
+const howManyTight = 8;

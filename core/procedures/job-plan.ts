@@ -1,0 +1,95 @@
+// The plan of a job out of its facts, by the same planner as `calc plan`: nothing here reads or writes.
+import { answer, type Answer } from '../answer.ts';
+import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
+import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
+import { msOf } from '../plan/local-time.ts';
+import { planReuse } from '../plan/plan-reuse.ts';
+import { pourWork } from '../plan/pour-work.ts';
+import { runWork } from '../plan/run-work.ts';
+import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
+import { stepsOf, type Step } from '../plan/steps.ts';
+import {
+  planInputOf,
+  turnsFromPours,
+  type PlanComponent,
+  type TurnsOfPours,
+} from '../plan/turns-from-pours.ts';
+import { byCode, found } from './by-code.ts';
+import type { JobFacts } from './job-facts.ts';
+
+export interface JobPlan {
+  readonly facts: JobFacts;
+  readonly turnsOf: TurnsOfPours;
+  readonly input: PlanInput;
+  readonly answer: PlanAnswer;
+  /** In the order in which they begin. */
+  readonly runs: readonly RunDescription[];
+  readonly steps: readonly Step[];
+  readonly shortfalls: readonly ShortfallFacts[];
+}
+
+/** @param improveSeconds how long to look for a better plan than the instant one; not at all where absent */
+export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPlan> {
+  const { job, pours } = facts;
+  const turnsOf = turnsFromPours(job, pours, facts.designs);
+  const input = { ...inputOf(facts, turnsOf), ...(improveSeconds === undefined ? {} : { improveSeconds }) };
+  const planned = planReuse(input, () => performance.now());
+  if (!planned.ok) return planned;
+  const described = describeRuns(input, planned.value.runs);
+  if (!described.ok) return described;
+  const runs = inOrder(described.value);
+  const shortfalls = shortfallFacts(input, planned.value, job.timeZone);
+  if (!shortfalls.ok) return shortfalls;
+  const work = [
+    ...runWork(runs, new Map(turnsOf.turns.map((turn) => [turn.id, turn])), job),
+    ...pours.flatMap((pour) => pourWork(pour, found(turnsOf.times, pour.code), turnsOf.turns)),
+  ];
+  return answer({
+    facts,
+    turnsOf,
+    input,
+    answer: planned.value,
+    runs,
+    steps: stepsOf(work, job),
+    shortfalls: shortfalls.value,
+  });
+}
+
+function inOrder(runs: readonly RunDescription[]): readonly RunDescription[] {
+  return [...runs].sort((one, other) => begins(one) - begins(other));
+}
+
+function begins(run: RunDescription): number {
+  const [first] = run.turns;
+  return first === undefined ? 0 : msOf(first.from);
+}
+
+/** Only components and designs that the job uses: the others could not change its plan. */
+function inputOf(facts: JobFacts, turnsOf: TurnsOfPours): PlanInput {
+  const { job, designs } = facts;
+  const usedDesigns = [...new Set(turnsOf.turns.map((turn) => turn.design))].map((code) => {
+    const { design, pieces } = found(designs, code);
+    return { code, pieces: { ...pieces }, assembleH: design.assembleH, breakDownH: design.breakDownH };
+  });
+  const usedCodes = new Set([
+    ...usedDesigns.flatMap((design) => Object.keys(design.pieces)),
+    ...turnsOf.loose.map((line) => line.component),
+  ]);
+  const used = [...facts.components.values()].filter((component) => usedCodes.has(component.code));
+  const components = used.map(({ code, hirePerDayCents }): PlanComponent => {
+    const levels = facts.stock.get(code)?.levels ?? [];
+    return {
+      code,
+      stock: levels.map(({ from, quantity }) => ({ from: from ?? beforeAllPlans, quantity })),
+      hirePerDay: hirePerDayCents,
+    };
+  });
+  const perPiece = byCode(used);
+  const regangPerPieceH = Object.fromEntries(
+    [...perPiece].map(([code, component]) => [code, component.regangPerPieceH]),
+  );
+  return planInputOf(job, turnsOf, usedDesigns, components, regangPerPieceH);
+}
+
+/** What is there when a plan begins was there before: assembling may reach back beyond the first day. */
+const beforeAllPlans = '1970-01-01T00:00:00Z';

@@ -1,0 +1,68 @@
+// A job's plan in the shapes in which doors show it: instants as text, turns with what comes before and
+// after, shortfalls with who holds the pieces.
+import { instantText } from '../plan/local-time.ts';
+import type { ShortfallFacts } from '../plan/shortfall-facts.ts';
+import type { Step } from '../plan/steps.ts';
+import { asData } from './as-data.ts';
+import { found } from './by-code.ts';
+import type { JobPlan } from './job-plan.ts';
+import { shownTurns } from './shown-turns.ts';
+
+/** What a stored plan, the board and a what-if have in common. */
+export function shownPlan(plan: JobPlan) {
+  const { cost, bound, gapPercent, proven, milliseconds } = plan.answer;
+  const text = (ms: number): string => instantText(ms, plan.facts.job.timeZone);
+  return {
+    turns: shownTurns(plan.runs, plan.turnsOf.turns, plan.facts.job.timeZone),
+    steps: plan.steps.map((step) => shownStep(step, text)),
+    shortfalls: shownShortfalls(plan),
+    cost: shownCost(cost),
+    boundCents: bound,
+    gapPercent,
+    proven,
+    milliseconds,
+  };
+}
+
+export function shownCost(cost: JobPlan['answer']['cost']) {
+  return { labourCents: cost.labour, hireCents: cost.hire, totalCents: cost.total, unmet: cost.unmet };
+}
+
+export function shownShortfalls(plan: JobPlan) {
+  return plan.shortfalls
+    .map((facts) => shownShortfall(facts, plan))
+    .sort((one, other) => Date.parse(one.from) - Date.parse(other.from));
+}
+
+export function shownStep(step: Step, text: (ms: number) => string) {
+  return asData({ ...step, from: text(step.from), to: text(step.to) });
+}
+
+function shownShortfall(facts: ShortfallFacts, plan: JobPlan) {
+  const { shortfall, held, stock, hireCents } = facts;
+  const { component, from, to, quantity } = shortfall;
+  const turns = new Map(plan.turnsOf.turns.map((turn) => [turn.id, turn]));
+  const loose = new Map(plan.turnsOf.loose.map((line) => [line.id, line]));
+  const catalogued = found(plan.facts.components, component);
+  return {
+    id: `${component}@${from}`,
+    component,
+    name: catalogued.name,
+    from,
+    to,
+    quantity,
+    stock,
+    held,
+    canBeHired: catalogued.hirePerDayCents !== null,
+    hireCents,
+    turns: facts.turns.map(({ id, pieces }) => {
+      const turn = found(turns, id);
+      return { id, pour: turn.pour, design: turn.design, pieces };
+    }),
+    loose: facts.loose.map(({ id, pieces }) => {
+      const line = found(loose, id);
+      return { id, pour: line.pour, purpose: line.purpose, pieces };
+    }),
+    restsOn: plan.facts.stock.get(component)?.basis ?? ('nothing' as const),
+  };
+}
