@@ -26,18 +26,21 @@ export function maybe(typed: string, known: Iterable<string>): string {
   return near === undefined ? '' : `. Maybe ${near} is meant`;
 }
 
-/** Letters put in, left out or changed (Levenshtein); `limit` where there are as many or more. */
+/** Letters put in, left out, changed or swapped with their neighbour; `limit` where there are as many or more. */
 function edits(one: string, other: string, limit: number): number {
   if (Math.abs(one.length - other.length) >= limit) return limit;
+  let twoAbove: number[] = [];
   let above = Array.from({ length: other.length + 1 }, (_, index) => index);
   for (let row = 1; row <= one.length; row += 1) {
     const line = [row];
     for (let column = 1; column <= other.length; column += 1) {
       const same = one[row - 1] === other[column - 1] ? 0 : 1;
       const change = (above[column - 1] ?? limit) + same;
-      line.push(Math.min(change, (above[column] ?? limit) + 1, (line[column - 1] ?? limit) + 1));
+      const swapped = one[row - 1] === other[column - 2] && one[row - 2] === other[column - 1];
+      const swap = swapped ? (twoAbove[column - 2] ?? limit) + 1 : limit;
+      line.push(Math.min(change, swap, (above[column] ?? limit) + 1, (line[column - 1] ?? limit) + 1));
     }
-    above = line;
+    [twoAbove, above] = [above, line];
   }
   return Math.min(above[other.length] ?? limit, limit);
 }
