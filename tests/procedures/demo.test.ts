@@ -1,0 +1,222 @@
+// Every procedure once on the demo job, each answer held against its shape, and what the answers must say
+// of one another.
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { procedures } from '../../core/procedures/all.ts';
+import { demoHost, job, type DemoHost } from './demo-host.ts';
+
+let host: DemoHost;
+const asked = new Set<string>();
+
+beforeAll(async () => {
+  const made = await demoHost();
+  host = {
+    ...made,
+    ask: (name, input) => {
+      asked.add(name);
+      return made.ask(name, input);
+    },
+  };
+});
+
+afterAll(async () => {
+  await host.close();
+  // A procedure that no test here asked was not looked at.
+  expect([...asked].sort()).toEqual(Object.keys(procedures).sort());
+});
+
+describe('what is read', () => {
+  test('the book says which jobs it holds', async () => {
+    const state = await host.ask('book.state', {});
+    expect(state.jobs.map((each) => each.code)).toEqual([job]);
+    expect(state.movements).toBeGreaterThan(40);
+    expect((await host.ask('book.check', {})).problems).toEqual([]);
+  });
+
+  test('the board shows 27 pours in whole weeks, Monday first, and every turn in one run', async () => {
+    const board = await host.ask('board.read', { job });
+    expect(board.pours).toHaveLength(27);
+    expect(board.days.length % 7).toBe(0);
+    expect(new Date(`${board.days[0]?.date}T12:00:00Z`).getUTCDay()).toBe(1);
+    const ids = new Set(board.turns.map((turn) => turn.id));
+    for (const turn of board.turns) {
+      if (turn.after.how !== 'break-down') expect(ids).toContain(turn.after.turn);
+      if (turn.before.how === 'fly-on' || turn.before.how === 'regang')
+        expect(ids).toContain(turn.before.turn);
+    }
+  });
+
+  test('crew hours of the days add up to those of the steps', async () => {
+    const { days, steps, job: ofBoard } = await host.ask('board.read', { job });
+    const needed = days.reduce((sum, day) => sum + day.crewHoursNeeded, 0);
+    const worked = steps.reduce((sum, each) => sum + each.hours, 0) * ofBoard.crew;
+    expect(steps.length).toBeGreaterThan(100);
+    expect(needed).toBeCloseTo(worked, 6);
+  });
+
+  test('who holds the pieces of a shortfall adds up to what is held, and held less stock is what is short', async () => {
+    const { shortfalls } = await host.ask('shortfall.list', { job });
+    expect(shortfalls.length).toBeGreaterThanOrEqual(2);
+    for (const { turns, loose, held, stock, quantity } of shortfalls) {
+      const pieces = [...turns, ...loose].reduce((sum, holder) => sum + holder.pieces, 0);
+      expect(pieces).toBe(held);
+      expect(held - stock).toBe(quantity);
+    }
+  });
+
+  test('a component without a shortfall that is nearly used up is named as the next to break', async () => {
+    const { tightest, shortfalls } = await host.ask('shortfall.list', { job });
+    expect(tightest.length).toBeGreaterThan(0);
+    for (const { component, held, stock } of tightest) {
+      expect(held).toBeLessThanOrEqual(stock);
+      expect(shortfalls.map((each) => each.component)).not.toContain(component);
+    }
+  });
+
+  test('the three curves differ, and held is never under standing', async () => {
+    const { standing, held, stock } = await host.ask('curve.read', { job, component: 'LK' });
+    const levelOf = (curve: typeof held, at: number): number =>
+      curve.findLast((each) => Date.parse(each.from) <= at)?.quantity ?? 0;
+    expect(stock.length).toBeGreaterThan(0);
+    expect(held).not.toEqual(standing);
+    for (const { from } of [...standing, ...held])
+      expect(levelOf(held, Date.parse(from))).toBeGreaterThanOrEqual(levelOf(standing, Date.parse(from)));
+  });
+
+  test('a design is drawn from its lower left corner and its lines weigh what its summary says', async () => {
+    const { designs } = await host.ask('design.list', {});
+    expect(designs.length).toBeGreaterThan(8);
+    for (const { code } of designs) {
+      const detail = await host.ask('design.read', { design: code });
+      expect(Math.min(...detail.panels.map((panel) => panel.xNm))).toBe(0);
+      const grams = detail.lines.filter((line) => line.kind !== 'hook').map((line) => line.weightGrams);
+      expect(grams.reduce((sum, each) => sum + each, 0)).toBe(detail.summary.weightGrams);
+    }
+  });
+
+  test('ties of a wall are counted once per pair of opposite holes', async () => {
+    const { pours } = await host.ask('pour.list', { job });
+    const wall = pours.find((each) => each.pour.code === 'P01');
+    const gangs = wall?.pour.sides.map((side) => side.gangs.length);
+    const ties = wall?.loose.find((line) => line.counted);
+    const { holes } = await host.ask('design.read', { design: 'GA' });
+    expect(gangs).toEqual([2, 2]);
+    // Two gangs of the same design side by side, and the same two opposite: their holes twice, not four times.
+    expect(ties?.quantity).toBe(2 * holes.length);
+  });
+
+  test('the catalogue and the places are told', async () => {
+    expect((await host.ask('component.list', {})).components.length).toBeGreaterThanOrEqual(40);
+    const places = await host.ask('yard.places', {});
+    expect(places.owners.map((owner) => owner.kind)).toContain('supplier');
+    expect(places.locations.filter((place) => place.inHand).length).toBeGreaterThan(0);
+  });
+});
+
+describe('what is written', () => {
+  test('a movement is booked, changes the quantities, and is taken back by its opposite', async () => {
+    const quantity = async (): Promise<number> =>
+      (await host.ask('yard.quantities', {})).rows
+        .filter((row) => row.component === 'LK' && row.condition === 'to-repair')
+        .reduce((sum, row) => sum + row.quantity, 0);
+    const before = await quantity();
+    const { rows } = await host.ask('yard.quantities', {});
+    const row = rows.find((each) => each.component === 'LK' && each.condition === 'ready')!;
+    const movement = {
+      id: 'movement-1',
+      component: 'LK',
+      quantity: 3,
+      owner: row.owner,
+      from: row.location,
+      to: row.location,
+      condition: 'ready',
+      conditionAfter: 'to-repair',
+      reason: 'repair',
+      at: '2026-03-02T08:00:00-05:00',
+    } as const;
+    const move = { commandId: 'command-move-1', movements: [movement] };
+    expect(await host.ask('yard.move', move)).toEqual({ booked: 1 });
+    expect(await quantity()).toBe(before + 3);
+    // Sent twice, done once.
+    await host.ask('yard.move', move);
+    expect(await quantity()).toBe(before + 3);
+    const reverse = { movement: 'movement-1', id: 'movement-2', remark: 'a slip of the pen' };
+    await host.ask('yard.reverse', { commandId: 'command-back-1', ...reverse });
+    expect(await quantity()).toBe(before);
+    const page = await host.ask('yard.movements', { component: 'LK', limit: 2 });
+    expect(page.rows.map((each) => each.reason)).toEqual(['reversal', 'repair']);
+    expect(page.rows[1]?.reversedBy).toBe('movement-2');
+    const again = { commandId: 'command-back-2', ...reverse, id: 'movement-3' };
+    expect(await host.refused('yard.reverse', again)).toBe('already-reversed');
+    const tooMany = { ...movement, id: 'movement-4', quantity: 100_000 };
+    const refused = await host.refused('yard.move', { commandId: 'command-move-2', movements: [tooMany] });
+    expect(refused).toBe('not-enough');
+  });
+
+  test('a pour is saved, refused where it closes before it is set, and removed', async () => {
+    const { pours } = await host.ask('pour.list', { job });
+    const last = pours.at(-1)!.pour;
+    const added = { ...last, code: 'NEW', after: [last.code] };
+    expect(await host.ask('pour.save', { commandId: 'command-save-1', job, pour: added })).toMatchObject({
+      added: true,
+    });
+    const wrong = {
+      ...added,
+      order: 'face-first' as const,
+      sides: [
+        added.sides[0],
+        { ...added.sides[1], setAt: '2026-01-05T07:00:00-05:00' },
+      ] as typeof added.sides,
+    };
+    const save = { commandId: 'command-save-2', job, pour: wrong };
+    expect(await host.refused('pour.save', save)).toBe('close-before-set');
+    const needed = { commandId: 'command-remove-1', job, pour: last.code };
+    expect(await host.refused('pour.remove', needed)).toBe('pour-needed');
+    const removed = await host.ask('pour.remove', { commandId: 'command-remove-2', job, pour: 'NEW' });
+    expect(removed.removed).toEqual(added);
+  });
+
+  test('what moving the core would change is told and nothing is stored; kept, the board says the same', async () => {
+    const moves = [{ pour: 'P08', workingDays: 2 }];
+    const board = await host.ask('board.read', { job });
+    const whatif = await host.ask('plan.whatif', { job, moves });
+    expect(whatif.newShortfalls.length + whatif.goneShortfalls.length).toBeGreaterThan(0);
+    expect((await host.ask('board.read', { job })).shortfalls).toEqual(board.shortfalls);
+    await host.ask('pour.move', { commandId: 'command-shift-1', job, moves });
+    const moved = await host.ask('board.read', { job });
+    expect(moved.shortfalls).toEqual(whatif.after.shortfalls);
+    expect(moved.cost).toEqual(whatif.after.cost);
+    await host.ask('pour.move', {
+      commandId: 'command-shift-2',
+      job,
+      moves: [{ pour: 'P08', workingDays: -2 }],
+    });
+    expect((await host.ask('board.read', { job })).shortfalls).toEqual(board.shortfalls);
+  });
+
+  test('a plan that is made is what the board shows, and is bounded', async () => {
+    const board = await host.ask('board.read', { job });
+    const plan = await host.ask('plan.make', { commandId: 'command-plan-1', job });
+    expect(plan.shortfalls).toEqual(board.shortfalls);
+    expect(plan.cost).toEqual(board.cost);
+    expect(plan.boundCents).toBeLessThanOrEqual(plan.cost.totalCents);
+    expect(plan.runs.flatMap((run) => run.turns).sort()).toEqual(plan.turns.map((turn) => turn.id).sort());
+  });
+
+  test('a file with a bad row is taken not at all, and the row is named', async () => {
+    const text =
+      'component,quantity,condition,owner,location,basis,date\nLK,-5,ready,NOBODY,NOWHERE,counted,2026-02-20\n';
+    const read = await host.ask('import.file', { commandId: 'command-import-1', kind: 'stock', text });
+    expect(read.stored).toBe(false);
+    expect(read.bad.map(({ line, column }) => [line, column])).toContainEqual([2, 'quantity']);
+  });
+
+  test('names that are not there are refused by name', async () => {
+    expect(await host.refused('board.read', { job: 'X' })).toBe('unknown-job');
+    expect(await host.refused('plan.whatif', { job, moves: [{ pour: 'X', workingDays: 1 }] })).toBe(
+      'unknown-pour',
+    );
+    expect(await host.refused('design.read', { design: 'X' })).toBe('unknown-design');
+    expect(await host.refused('curve.read', { job, component: 'X' })).toBe('unknown-component');
+    expect(await host.refused('yard.quantities', { location: 'X' })).toBe('unknown-location');
+  });
+});
