@@ -3,7 +3,6 @@ import { answer, type Answer } from '../answer.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
-import { planReuse } from '../plan/plan-reuse.ts';
 import { pourWork } from '../plan/pour-work.ts';
 import { runWork } from '../plan/run-work.ts';
 import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
@@ -16,6 +15,7 @@ import {
 } from '../plan/turns-from-pours.ts';
 import { byCode, found } from './by-code.ts';
 import type { JobFacts } from './job-facts.ts';
+import { planOf } from './remembered-plans.ts';
 
 export interface JobPlan {
   readonly facts: JobFacts;
@@ -33,7 +33,7 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
   const { job, pours } = facts;
   const turnsOf = turnsFromPours(job, pours, facts.designs);
   const input = { ...inputOf(facts, turnsOf), ...(improveSeconds === undefined ? {} : { improveSeconds }) };
-  const planned = planReuse(input, () => performance.now());
+  const planned = planOf(input);
   if (!planned.ok) return planned;
   const described = describeRuns(input, planned.value.runs);
   if (!described.ok) return described;

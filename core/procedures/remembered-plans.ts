@@ -1,0 +1,20 @@
+// The last few plans by their input. Several screens ask for the plan of one moment at once; the same input
+// is the same plan, so it is made once.
+import type { Answer } from '../answer.ts';
+import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
+import { planReuse } from '../plan/plan-reuse.ts';
+
+const most = 8;
+const remembered = new Map<string, Answer<PlanAnswer>>();
+
+export function planOf(input: PlanInput): Answer<PlanAnswer> {
+  const key = JSON.stringify(input);
+  const known = remembered.get(key);
+  const plan = known ?? planReuse(input, () => performance.now());
+  // Put last again: the one that was not asked for longest goes first.
+  remembered.delete(key);
+  remembered.set(key, plan);
+  const [oldest] = remembered.keys();
+  if (remembered.size > most && oldest !== undefined) remembered.delete(oldest);
+  return plan;
+}
