@@ -1,5 +1,5 @@
 // The board's rows as the screen needs them, worked out once an answer: order, bars, words, links.
-import { dateWords, timeWords, type TimeWords } from '../../parts/time-words.ts';
+import { dateWords, timeWords, type TimeWords, weekdayOf } from '../../parts/time-words.ts';
 import type { Board, BoardPour, Shortfall, Turn } from './board-types.ts';
 import { type Link, linksOf } from './links.ts';
 import { type PourBars, pourBars } from './pour-bars.ts';
@@ -75,14 +75,24 @@ function spokenRow(row: BoardPour, follows: readonly Then[], words: TimeWords): 
   ].join('. ');
 }
 
-/** "not ready: steel, promised Thu 12 Mar": the gate promised first; how many more there are. */
-export function gateWords(row: BoardPour): { readonly text: string; readonly late: boolean } | null {
+export interface GateWords {
+  /** "not ready: steel, promised Thu 12 Mar" */
+  readonly text: string;
+  /** "not ready: steel Thu 12" */
+  readonly short: string;
+  readonly late: boolean;
+}
+
+/** The open gate promised first, how many more there are, and whether any is late; null where none is open. */
+export function gateWords(row: BoardPour): GateWords | null {
   const [first] = [...row.openGates].sort((one, other) => one.promised.localeCompare(other.promised));
   if (first === undefined) return null;
-  const more = row.openGates.length > 1 ? ` and ${row.openGates.length - 1} more` : '';
+  const others = row.openGates.length - 1;
   const late = row.openGates.some((gate) => gate.late);
+  const day = `${weekdayOf(first.promised)} ${Number(first.promised.slice(8))}`;
   return {
-    text: `not ready: ${first.name}${more}, promised ${dateWords(first.promised)}${late ? ': late' : ''}`,
+    text: `not ready: ${first.name}${others > 0 ? ` and ${others} more` : ''}, promised ${dateWords(first.promised)}${late ? ', late' : ''}`,
+    short: `${late ? 'late' : 'not ready'}: ${first.name} ${day}${others > 0 ? `, +${others}` : ''}`,
     late,
   };
 }

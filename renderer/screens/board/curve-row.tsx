@@ -88,32 +88,65 @@ export function Curve(props: {
   );
 }
 
-/** Names of the lines at the right, beside where they end, moved apart where they would touch. */
-export function CurveEnds(props: { readonly curves: Curves; readonly scale: DayScale }): ReactNode {
+/**
+ * Names of the lines with their levels at an instant (the chart's end unless told): at the right, beside
+ * where they end and moved apart where they would touch, or in a line under the chart.
+ */
+export function CurveEnds(props: {
+  readonly curves: Curves;
+  readonly scale: DayScale;
+  readonly atMs?: number;
+  readonly level?: boolean;
+}): ReactNode {
   const { standing, held, stock, y } = useCurve(props.curves, props.scale);
-  const at = props.scale.toMs - 1;
+  const at = props.atMs ?? props.scale.toMs - 1;
   const ends = [
     { kind: 'stock', name: 'stock, ready', quantity: levelAt(stock, at) },
     { kind: 'held', name: 'held by the plan', quantity: levelAt(held, at) },
     { kind: 'standing', name: 'standing', quantity: levelAt(standing, at) },
-  ]
-    .map((end) => ({ ...end, top: y(end.quantity) - 8 }))
-    .sort((one, other) => one.top - other.top);
-  const placed: typeof ends = [];
-  for (const end of ends) placed.push({ ...end, top: Math.max(end.top, (placed.at(-1)?.top ?? -20) + 17) });
-  const down = Math.max(0, (placed.at(-1)?.top ?? 0) - (curveHeight - 18));
+  ];
+  if (props.level === true) {
+    return (
+      <div className="curve-list">
+        {ends.map((end) => (
+          <span key={end.kind}>
+            <Stroke kind={end.kind} /> {end.quantity} {end.name}
+          </span>
+        ))}
+      </div>
+    );
+  }
+  const tops = apart(ends.map((end) => y(end.quantity) - 8));
   return (
     <div className="curve-ends" style={{ height: curveHeight }}>
-      {placed.map((end) => (
-        <span key={end.kind} style={{ top: end.top - down }}>
-          <svg width="26" height="10" aria-hidden="true">
-            <path className={`curve-${end.kind}`} d="M1 5.5H25" />
-          </svg>
-          {end.quantity} {end.name}
+      {ends.map((end, index) => (
+        <span key={end.kind} style={{ top: tops[index] }}>
+          <Stroke kind={end.kind} /> {end.quantity} {end.name}
         </span>
       ))}
     </div>
   );
+}
+
+function Stroke(props: { readonly kind: string }): ReactNode {
+  return (
+    <svg width="26" height="10" aria-hidden="true">
+      <path className={`curve-${props.kind}`} d="M1 5.5H25" />
+    </svg>
+  );
+}
+
+/** Tops at least a line apart, in their order, kept inside the chart. */
+function apart(tops: readonly number[]): readonly number[] {
+  const order = tops.map((_, index) => index).sort((one, other) => (tops[one] ?? 0) - (tops[other] ?? 0));
+  const placed = [...tops];
+  let least = 0;
+  for (const index of order) {
+    placed[index] = Math.max(placed[index] ?? 0, least);
+    least = (placed[index] ?? 0) + 17;
+  }
+  const down = Math.max(0, least - 17 - (curveHeight - 18));
+  return placed.map((top) => top - down);
 }
 
 function curveWords(curves: Curves, scale: DayScale): string {

@@ -14,7 +14,7 @@ export const CrewRow = memo(function CrewRow(props: {
   return (
     <div className="foot-row crew">
       <div className="foot-head">
-        Crew hours <span className="soft">needed of {props.crew} people&rsquo;s</span>
+        Crew hours <span className="soft">of {props.crew} people</span>
       </div>
       <div className="foot-chart crew-chart" style={{ width: scale.width }}>
         {scale.days.map((day) => (
@@ -39,7 +39,11 @@ function CrewDay(props: { readonly day: DayBox }): ReactNode {
         <span style={{ width: `${share * 100}%` }} />
       </span>
       <span className="crew-number">
-        {day.width < 60 ? Math.round(needed) : `${hoursText(needed)} of ${hoursText(there)}`}
+        {day.width < 60
+          ? needed === 0
+            ? ''
+            : Math.round(needed)
+          : `${hoursText(needed)} of ${hoursText(there)}`}
         {over && day.width >= 74 ? ' over' : ''}
       </span>
     </div>

@@ -8,15 +8,13 @@ import type { DayScale } from './day-scale.ts';
 export const DayHead = memo(function DayHead(props: { readonly scale: DayScale }): ReactNode {
   const { scale } = props;
   const width = scale.days.find((day) => day.working)?.width ?? 0;
-  const wide = width >= 36;
   return (
     <div className="day-head" aria-hidden="true">
       {scale.days
         .filter((day) => weekdayOf(day.date) === 'Mon')
         .map((day) => (
           <span key={day.date} className="week-label" style={{ left: day.x }}>
-            Week {weekNumber(day.date)}
-            {wide ? '' : `, ${shortDate(day.date)}`}
+            {weekLabel(day.date, width)}
           </span>
         ))}
       {scale.days.map((day) => (
@@ -32,10 +30,17 @@ export const DayHead = memo(function DayHead(props: { readonly scale: DayScale }
   );
 });
 
+/** "Week 10", with Monday's date where the days have no room for theirs. */
+function weekLabel(monday: string, width: number): string {
+  if (width >= 36) return `Week ${weekNumber(monday)}`;
+  return width >= 20 ? `${weekNumber(monday)}: ${shortDate(monday)}` : shortDate(monday);
+}
+
 /** "Mon 2", "Mo 2" or "2", by the room there is. */
 function dayLabel(date: string, working: boolean, width: number): ReactNode {
   const number = Number(date.slice(8));
   if (!working) return width >= 52 ? weekdayOf(date).slice(0, 2) : '';
+  if (width < 19) return '';
   if (width < 36) return number;
   return (
     <>

@@ -58,11 +58,20 @@ function LinkWords(props: LinkLinesProps): ReactNode {
     }
     const before = perRow.get(link.toPour) ?? 0;
     perRow.set(link.toPour, before + 1);
-    lines.set(key, { words: [words], x: scale.x(link.toMs) - 2, y: top - 3 - before * (metrics.text + 2) });
+    lines.set(key, { words: [words], x: scale.x(link.toMs) - 2, y: top - 3 - before * (metrics.text + 5) });
   }
-  return [...lines].map(([key, line]) => (
-    <text key={key} x={line.x} y={Math.max(line.y, metrics.text)}>
-      {line.words.join(', ')}
-    </text>
-  ));
+  return [...lines].map(([key, line]) => {
+    const words = line.words.join(', ');
+    const width = words.length * metrics.text * 0.55 + 8;
+    const x = Math.max(0, Math.min(line.x, scale.width - width));
+    const y = Math.max(line.y, metrics.text);
+    return (
+      <g key={key} className="link-words">
+        <rect x={x} y={y - metrics.text} width={width} height={metrics.text + 4} />
+        <text x={x + 4} y={y}>
+          {words}
+        </text>
+      </g>
+    );
+  });
 }

@@ -2,7 +2,7 @@
 // is room. Drawn again only when its own row or the scale changes.
 import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
-import type { PourRow } from './board-rows.ts';
+import { gateWords, type PourRow } from './board-rows.ts';
 import type { DayScale } from './day-scale.ts';
 import type { Metrics } from './metrics.ts';
 import type { Bar } from './pour-bars.ts';
@@ -81,6 +81,7 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
   const room = strip.length * metrics.text * 0.56;
   const end = scale.x(bars.toMs);
   const start = scale.x(bars.fromMs);
+  const gates = gateWords(row.row)?.text;
   const after = end + 8 + room < scale.width;
   const before = start - 8 - room > 0;
   if (day < widthForHours && metrics.text <= 12) return null;
@@ -94,6 +95,11 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
           textAnchor="end"
         >
           {words.time(row.row.times.finishAt)}
+        </text>
+      ) : null}
+      {gates !== undefined && after && start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
+        <text className="gate-words" x={start - 7} y={middle} textAnchor="end">
+          {gates}
         </text>
       ) : null}
       {bars.stripFromMs >= scale.toMs || (!after && !before) ? null : (

@@ -30,7 +30,7 @@ export const RowHead = memo(function RowHead(props: {
         <b>{row.code}</b> <span>{row.row.pour.name}</span>
       </span>
       <span className="row-state">
-        {gates === null ? null : <span className={gates.late ? 'gate late' : 'gate'}>{gates.text}</span>}
+        {gates === null ? null : <span className={gates.late ? 'gate late' : 'gate'}>{gates.short}</span>}
         {row.shortfalls.length > 0 ? <span className="row-short">{shortList(row)}</span> : null}
         {gates === null && row.shortfalls.length === 0 ? (
           <span className="soft">{row.row.pour.element}</span>

@@ -1,0 +1,120 @@
+// One shortfall beside the list: the curve of its component around the days, and everyone who holds the
+// pieces, with how many.
+import { type ReactNode, useMemo, useRef } from 'react';
+import { Button } from 'react-aria-components';
+import { Link } from 'wouter';
+import { useCore } from '../../client/core.tsx';
+import type { TimeWords } from '../../parts/time-words.ts';
+import { useUnits } from '../../parts/units.tsx';
+import { addDays, mondayOf } from '../../parts/zoned.ts';
+import type { Board } from '../board/board-types.ts';
+import { Curve, CurveEnds } from '../board/curve-row.tsx';
+import { DayHead } from '../board/day-head.tsx';
+import { makeDayScale } from '../board/day-scale.ts';
+import { useWidth } from '../board/use-size.ts';
+import { daysOf, hireWords, holders, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
+
+export function ShortfallPane(props: {
+  readonly shortfall: Shortfall;
+  readonly board: Board;
+  readonly words: TimeWords;
+  readonly currency: string;
+  readonly onClose: () => void;
+}): ReactNode {
+  const { shortfall, words } = props;
+  const units = useUnits();
+  const days = daysOf(shortfall, words);
+  return (
+    <aside className="pane side wide" aria-label={`Shortfall of ${shortfall.component}`}>
+      <div className="pane-head">
+        <h2>
+          <span className="short-word">
+            {shortfall.quantity} {shortfall.component} short
+          </span>{' '}
+          <span className="pane-name">{shortfall.name}</span>
+        </h2>
+        <Button className="quiet" onPress={props.onClose} aria-label="Close the pane">
+          Close
+        </Button>
+      </div>
+      <p>{spanWords(shortfall.from, shortfall.to, words)}</p>
+      <p className="soft">
+        {shortfall.held} held of {shortfall.stock} in stock and ready, resting on{' '}
+        {restsOnWords(shortfall.restsOn)}.
+      </p>
+      <PaneCurve shortfall={shortfall} board={props.board} words={words} />
+      <section className="pane-part">
+        <h3>Way out</h3>
+        <p>{hireWords(shortfall, days, (cents) => units.money(cents, props.currency))}</p>
+        <p className="soft">
+          Or move one of the pours below: the board shows what that changes before it is kept.
+        </p>
+      </section>
+      <section className="pane-part">
+        <h3>Who holds them</h3>
+        <table className="plain holders">
+          <thead>
+            <tr>
+              <th scope="col">Pour</th>
+              <th scope="col">In</th>
+              <th scope="col" className="numeric">
+                Pieces
+              </th>
+            </tr>
+          </thead>
+          <tbody>
+            {holders(shortfall).map((one) => (
+              <tr key={`${one.pour}${one.what}`}>
+                <td>
+                  <Link href={boardAddress(shortfall, one.pour, words)}>{one.pour}</Link>
+                </td>
+                <td>
+                  {one.design === null ? (
+                    one.what
+                  ) : (
+                    <Link href={`/designs/${encodeURIComponent(one.design)}`}>{one.what}</Link>
+                  )}
+                </td>
+                <td className="numeric">{one.pieces}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </section>
+    </aside>
+  );
+}
+
+function boardAddress(shortfall: Shortfall, pour: string, words: TimeWords): string {
+  const from = mondayOf(words.date(shortfall.from));
+  return `/board?pour=${encodeURIComponent(pour)}&from=${from}&curve=${encodeURIComponent(shortfall.component)}`;
+}
+
+/** The week of the shortfall and as much on either side as makes three. */
+function PaneCurve(props: {
+  readonly shortfall: Shortfall;
+  readonly board: Board;
+  readonly words: TimeWords;
+}): ReactNode {
+  const { shortfall, board, words } = props;
+  const box = useRef<HTMLDivElement>(null);
+  const width = useWidth(box);
+  const curve = useCore('curve.read', { job: board.job.code, component: shortfall.component });
+  const scale = useMemo(() => {
+    const from = addDays(mondayOf(words.date(shortfall.from)), -7);
+    const until = addDays(mondayOf(words.date(shortfall.to)), 14);
+    const days = Math.max(21, Math.round((Date.parse(until) - Date.parse(from)) / 86_400_000));
+    return makeDayScale(board.days, { from, days }, board.job.timeZone, Math.max(100, width));
+  }, [shortfall, board, words, width]);
+  return (
+    <div className="pane-curve" ref={box}>
+      <DayHead scale={scale} />
+      {curve.data === undefined || curve.data.component !== shortfall.component ? null : (
+        <>
+          <Curve curves={curve.data} scale={scale} nowMs={0} />
+          <CurveEnds curves={curve.data} scale={scale} atMs={Date.parse(shortfall.from)} level />
+        </>
+      )}
+    </div>
+  );
+}
