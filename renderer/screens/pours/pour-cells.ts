@@ -4,7 +4,7 @@ import { type Answer, answer, refuse } from '../../../core/answer.ts';
 import { timeWords } from '../../parts/time-words.ts';
 import { readHours } from './hours-text.ts';
 import type { CellContext, Pour } from './pour-shapes.ts';
-import { readWhen } from './when-text.ts';
+import { readWhen } from '../../parts/when-text.ts';
 
 export interface EditableCell {
   /** The text that stands in the cell and in the field when it is opened. */

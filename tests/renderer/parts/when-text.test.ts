@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readHours } from '../../../renderer/screens/pours/hours-text.ts';
-import { readWhen } from '../../../renderer/screens/pours/when-text.ts';
+import { readWhen } from '../../../renderer/parts/when-text.ts';
 
 const current = '2026-03-06T14:00:00-06:00';
 const read = (text: string) => {

@@ -1,0 +1,62 @@
+// At the side of the quantities: the movements behind one component, one location, or one at the other.
+import { type ReactNode, useMemo, useState } from 'react';
+import { DataTable } from '../../parts/data-table.tsx';
+import { useTimeWords } from '../../parts/job-time.ts';
+import { RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { MovementDetail } from './movement-detail.tsx';
+import { movementClass, movementColumns } from './movement-columns.tsx';
+import { PageButtons } from './page-buttons.tsx';
+import { SidePane } from './side-pane.tsx';
+import { useMovements } from './use-movements.ts';
+import type { MovementRow } from './yard-words.ts';
+
+export function MovementsPane(props: {
+  readonly component: string | null;
+  readonly location: string | null;
+  readonly onClose: () => void;
+}): ReactNode {
+  const { component, location } = props;
+  const words = useTimeWords();
+  const [chosen, setChosen] = useState<string | null>(null);
+  const page = useMovements(
+    { ...(component === null ? {} : { component }), ...(location === null ? {} : { location }) },
+    setChosen,
+    100,
+  );
+  const columns = useMemo(
+    () => movementColumns(words, page.links, component !== null),
+    [words, page.links, component],
+  );
+  const row = page.rows.find(({ id }) => id === chosen);
+  const title = [component, location === null ? null : `at ${location}`]
+    .filter((part) => part !== null)
+    .join(' ');
+  return (
+    <SidePane title={`Movements: ${title}`} onClose={props.onClose}>
+      {page.error === null ? null : <RefusalNote error={page.error} />}
+      {page.answer === undefined ? (
+        <Waiting what="Reading the ledger …" />
+      ) : (
+        <DataTable
+          caption={`Movements of ${title}, newest first`}
+          columns={columns}
+          rows={page.rows}
+          rowKey={rowKey}
+          selectedKey={chosen}
+          onSelect={(movement: MovementRow) => setChosen(movement.id)}
+          sortBy="-number"
+          tools={<PageButtons page={page} />}
+          rowClass={movementClass}
+          empty="No movement of it."
+        />
+      )}
+      {row === undefined ? null : (
+        <MovementDetail key={row.id} row={row} links={page.links} onClose={() => setChosen(null)} />
+      )}
+    </SidePane>
+  );
+}
+
+function rowKey(row: MovementRow): string {
+  return row.id;
+}

@@ -1,0 +1,100 @@
+// Columns of the yard's quantities. Totals stand under the rows that are shown.
+import { groupDigits } from '../../../core/units/weight.ts';
+import type { Column } from '../../parts/data-table.tsx';
+import type { Units } from '../../parts/units.tsx';
+import { type StockGroup, total } from './yard-groups.ts';
+import { basisWords, type Condition, conditionWords, type StockRow } from './yard-words.ts';
+
+function pieces(count: number): string {
+  return groupDigits(String(count));
+}
+
+function weightColumn<Row extends { readonly weightGrams: number }>(units: Units): Column<Row> {
+  return {
+    id: 'weight',
+    header: 'Weight',
+    numeric: true,
+    value: (row) => row.weightGrams,
+    show: (row) => units.weight(row.weightGrams),
+    text: (row) => units.weight(row.weightGrams),
+    total: (rows) => units.weight(total(rows.map((row) => row.weightGrams))),
+    width: 104,
+  };
+}
+
+function basisColumn<Row extends Pick<StockRow, 'basis' | 'basisDate'>>(header: string): Column<Row> {
+  return {
+    id: 'basis',
+    header,
+    value: basisWords,
+    show: (row) => (
+      <span className={row.basis === 'counted' ? undefined : 'basis-weak'}>{basisWords(row)}</span>
+    ),
+    width: 178,
+  };
+}
+
+export function lineColumns(units: Units): readonly Column<StockRow>[] {
+  return [
+    { id: 'component', header: 'Component', value: (row) => row.component, width: 118, total: () => 'Shown' },
+    { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
+    { id: 'kind', header: 'Kind', value: (row) => row.kind.replaceAll('-', ' '), width: 110, hidden: true },
+    { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 90 },
+    { id: 'location', header: 'Location', value: (row) => row.location, width: 110 },
+    { id: 'condition', header: 'Condition', value: (row) => conditionWords[row.condition], width: 100 },
+    {
+      id: 'quantity',
+      header: 'Quantity',
+      numeric: true,
+      value: (row) => row.quantity,
+      show: (row) => pieces(row.quantity),
+      total: (rows) => pieces(total(rows.map((row) => row.quantity))),
+      width: 90,
+    },
+    weightColumn(units),
+    basisColumn('Opening figure'),
+  ];
+}
+
+function inCondition(condition: Condition, hidden = false): Column<StockGroup> {
+  return {
+    id: condition,
+    header: conditionWords[condition],
+    numeric: true,
+    value: (row) => row.quantities[condition],
+    show: (row) => (row.quantities[condition] === 0 ? '' : pieces(row.quantities[condition])),
+    total: (rows) => pieces(total(rows.map((row) => row.quantities[condition]))),
+    width: 96,
+    hidden,
+  };
+}
+
+export function groupColumns(units: Units, by: 'component' | 'location'): readonly Column<StockGroup>[] {
+  return [
+    {
+      id: 'key',
+      header: by === 'component' ? 'Component' : 'Location',
+      value: (row) => row.key,
+      width: 118,
+      total: () => 'Shown',
+    },
+    { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
+    inCondition('ready'),
+    inCondition('to-clean'),
+    inCondition('to-repair'),
+    inCondition('quarantine'),
+    inCondition('scrapped', true),
+    {
+      id: 'quantity',
+      header: 'all',
+      numeric: true,
+      value: (row) => row.quantity,
+      show: (row) => <strong>{pieces(row.quantity)}</strong>,
+      total: (rows) => pieces(total(rows.map((row) => row.quantity))),
+      width: 80,
+    },
+    weightColumn(units),
+    { id: 'owners', header: 'Owners', value: (row) => row.owners.join(', '), width: 120 },
+    basisColumn('Weakest opening figure'),
+  ];
+}
