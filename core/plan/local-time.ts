@@ -1,6 +1,6 @@
 // Between instants and the wall clock of a job: ISO text with the offset of the moment, and local dates.
 import { Temporal } from 'temporal-polyfill';
-import { dateOfDay, dayOfDate, zoneDays, type ZoneDays } from './days.ts';
+import { dateOfDay, dayMs, dayOfDate, zoneDays, type ZoneDays } from './days.ts';
 
 /** Epoch milliseconds of ISO 8601 text with an offset; the text was checked at the door. */
 export function msOf(instant: string): number {
@@ -9,9 +9,45 @@ export function msOf(instant: string): number {
 
 /** ISO 8601 text with the offset that the time zone has at that moment. */
 export function instantText(ms: number, timeZone: string): string {
+  const zone = zoneOf(timeZone);
+  const day = zone.dayOf(ms);
+  const start = zone.startMs(day);
+  const offsetMinutes = (day * dayMs - start) / 60_000;
+  // Hundreds of texts stand on a board, and asking Temporal for each takes its time: on a day without a clock
+  // change the wall clock is counted from midnight.
+  const isPlain =
+    zone.startMs(day + 1) - start === dayMs && Number.isInteger(offsetMinutes) && ms % 1000 === 0;
+  if (!isPlain) return exactText(ms, timeZone);
+  return `${dateText(day)}T${clockText((ms - start) / 1000)}${offsetText(offsetMinutes)}`;
+}
+
+function exactText(ms: number, timeZone: string): string {
   return Temporal.Instant.fromEpochMilliseconds(ms)
     .toZonedDateTimeISO(timeZone)
     .toString({ timeZoneName: 'never', smallestUnit: ms % 1000 === 0 ? 'second' : 'millisecond' });
+}
+
+function clockText(seconds: number): string {
+  return [Math.floor(seconds / 3600), Math.floor(seconds / 60) % 60, seconds % 60].map(twoDigits).join(':');
+}
+
+function offsetText(minutes: number): string {
+  const size = Math.abs(minutes);
+  return `${minutes < 0 ? '-' : '+'}${twoDigits(Math.floor(size / 60))}:${twoDigits(size % 60)}`;
+}
+
+function twoDigits(value: number): string {
+  return String(value).padStart(2, '0');
+}
+
+const dates = new Map<number, string>();
+
+function dateText(day: number): string {
+  const known = dates.get(day);
+  if (known !== undefined) return known;
+  const made = dateOfDay(day);
+  dates.set(day, made);
+  return made;
 }
 
 const zones = new Map<string, ZoneDays>();
@@ -27,7 +63,7 @@ export function zoneOf(timeZone: string): ZoneDays {
 
 /** The local date, YYYY-MM-DD, on which the instant falls. */
 export function localDate(ms: number, timeZone: string): string {
-  return dateOfDay(zoneOf(timeZone).dayOf(ms));
+  return dateText(zoneOf(timeZone).dayOf(ms));
 }
 
 /** The first moment of a local date. */
