@@ -15,7 +15,7 @@ import { migrate, newestVersion, pendingMigrations } from './migrate.ts';
 import type { Migration } from './migration.ts';
 import { makeOpenBook } from './open-book.ts';
 import type { OpenBook } from './open-book.ts';
-import { setPragmas } from './pragmas.ts';
+import { setPragmas, setReaderPragmas } from './pragmas.ts';
 import { refusalIn } from './refused.ts';
 import { takeWriterLock } from './writer-lock.ts';
 import type { WriterLock } from './writer-lock.ts';
@@ -181,8 +181,8 @@ function openForReading(opening: Opening): Answer<OpenBook> {
 }
 
 function openReader(opening: Opening): Handle {
-  const handle = opening.openHandle(opening.file, { readonly: true, fileMustExist: true });
-  setPragmas(handle);
+  const handle = opening.openHandle(opening.file, { fileMustExist: true });
+  setReaderPragmas(handle);
   return handle;
 }
 

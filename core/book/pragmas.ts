@@ -9,12 +9,20 @@ export const applicationId = 0x52_65_67_6e;
 const busyTimeoutMs = 5000;
 
 export function setPragmas(handle: Handle): void {
-  if (!handle.readonly) {
-    handle.pragma('journal_mode = WAL');
-    handle.pragma('synchronous = FULL');
-  }
+  handle.pragma('journal_mode = WAL');
+  handle.pragma('synchronous = FULL');
   handle.pragma('foreign_keys = ON');
   handle.pragma('recursive_triggers = ON');
+  handle.pragma('trusted_schema = OFF');
+  handle.pragma(`busy_timeout = ${busyTimeoutMs}`);
+}
+
+/**
+ * For a connection that only reads. The file is still opened for writing, since SQLite forgets the checks of
+ * tables on one that is not, and `integrity_check` would then not look at them.
+ */
+export function setReaderPragmas(handle: Handle): void {
+  handle.pragma('query_only = ON');
   handle.pragma('trusted_schema = OFF');
   handle.pragma(`busy_timeout = ${busyTimeoutMs}`);
 }

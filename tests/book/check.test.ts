@@ -1,0 +1,67 @@
+// `check` finds what a book must never have. The faults are put in by SQL with the guards taken off.
+import path from 'node:path';
+import { describe, expect, test } from 'vitest';
+import type { BookProblem } from '../../core/book/book.ts';
+import { aFolder, aYard, done, movement, now, opened, openingFigure, rawHandle } from './a-book.ts';
+
+async function problemsAfter(sql: string): Promise<readonly BookProblem[]> {
+  const file = path.join(aFolder(), 'a.regang');
+  const book = await aYard(file);
+  await done(book, async (writer) => {
+    await writer.appendMovements(
+      [openingFigure({ id: 'first', quantity: 40 }), movement({ id: 'second' })],
+      now,
+    );
+    const back = {
+      at: '2026-03-05T07:00:00-05:00',
+      from: 'SITE',
+      to: 'NORTH',
+      reason: 'reversal',
+      reverses: 'second',
+    } as const;
+    await writer.appendMovements([movement({ id: 'third', ...back }), movement({ quantity: 3 })], now);
+  });
+  expect(await book.read((reader) => reader.check())).toEqual([]);
+  await book.close();
+  const handle = await rawHandle(file);
+  handle.pragma('foreign_keys = OFF');
+  handle.exec('DROP TRIGGER movement_is_never_changed; DROP TRIGGER movement_is_never_removed');
+  handle.exec(sql);
+  handle.close();
+  return (await opened(file)).read((reader) => reader.check());
+}
+
+describe('A check of the book', () => {
+  test.each([
+    [
+      'a location gone',
+      "DELETE FROM location WHERE code = 'SITE'",
+      'The sum of P1 (OURS) over all locations is -3, not 0.',
+    ],
+    [
+      'a component gone',
+      "DELETE FROM component WHERE code = 'P1'",
+      'A row of movement names a component that is not there.',
+    ],
+    [
+      'a figure made smaller',
+      "UPDATE movement SET quantity = 5 WHERE id = 'first'",
+      'NORTH had -8 of P1 (OURS, ready) at some moment.',
+    ],
+    [
+      'a reversal made smaller',
+      "UPDATE movement SET quantity = 5 WHERE id = 'third'",
+      'Movement third is not the opposite of movement second, which it takes back.',
+    ],
+  ])('finds %s', async (_, sql, message) => {
+    const problems = await problemsAfter(sql);
+    expect(problems.map((each) => each.message)).toContain(message);
+  });
+
+  test('finds a value that a check of the schema would have refused', async () => {
+    const problems = await problemsAfter(
+      "PRAGMA ignore_check_constraints = ON; UPDATE movement SET basis_date = 'never' WHERE id = 'first'",
+    );
+    expect(problems).toEqual([{ check: 'integrity', message: 'CHECK constraint failed in movement' }]);
+  });
+});

@@ -1,0 +1,73 @@
+// Writes to a book until it is killed, and says on standard output what was acknowledged: one line each,
+// written at once. `node writer-process.ts FILE NAME work|create|migrate`.
+import { writeSync } from 'node:fs';
+import type { Migration } from '../../core/book/migration.ts';
+import { openBook } from '../../core/book/open.ts';
+import type { OpenBook } from '../../core/book/open.ts';
+import type { Movement } from '../../core/yard/movement.ts';
+import { allMigrations } from '../../migrations/all.ts';
+
+const now = '2026-03-02T07:00:00-05:00';
+
+/** Slow enough to be killed in: two tables filled, and every component renamed. */
+export const slowMigration: Migration = {
+  number: 2,
+  name: 'slow',
+  sql: `
+    CREATE TABLE slow (n INTEGER PRIMARY KEY, text TEXT NOT NULL) STRICT;
+    WITH RECURSIVE count (n) AS (SELECT 1 UNION ALL SELECT n + 1 FROM count WHERE n < 150000)
+    INSERT INTO slow SELECT n, 'row ' || n FROM count;
+    UPDATE component SET name = 'migrated';
+    CREATE TABLE slow_too AS SELECT * FROM slow;`,
+};
+
+export function movementOf(id: string, from: string, to: string): Movement {
+  return {
+    id,
+    component: 'P1',
+    quantity: 3,
+    owner: 'OURS',
+    from,
+    to,
+    condition: 'ready',
+    conditionAfter: 'ready',
+    reason: 'transfer',
+    at: now,
+    who: 'writer',
+    noteNumber: null,
+    remark: 'x'.repeat(300),
+    basis: null,
+    basisDate: null,
+    reverses: null,
+  };
+}
+
+const say = (line: string): void => void writeSync(1, `${line}\n`);
+
+async function work(book: OpenBook, name: string): Promise<void> {
+  for (let count = 0; ; count += 1) {
+    const commandId = `${name}-${count}`;
+    const [from, to] = count % 2 === 0 ? ['NORTH', 'SITE'] : ['SITE', 'NORTH'];
+    const done = await book.command({ commandId, name: 'work', at: now, who: 'writer' }, async (writer) => {
+      await writer.appendMovements([movementOf(`${commandId}-first`, from, to)], now);
+      await writer.appendMovements([movementOf(`${commandId}-second`, 'HIRE', 'NORTH')], now);
+      return { ok: true, value: null };
+    });
+    say(done.ok ? `done ${commandId}` : `refused ${done.error.message}`);
+  }
+}
+
+async function main(file: string, name: string, what: string): Promise<void> {
+  say('started');
+  const migrations = what === 'migrate' ? [...allMigrations, slowMigration] : allMigrations;
+  const opened = await openBook(file, { mode: what === 'create' ? 'create' : 'open', now, migrations });
+  if (!opened.ok) say(`refused ${opened.error.message}`);
+  else say(opened.value.readOnly ? 'refused: reads only' : 'open');
+  if (opened.ok && what === 'work') await work(opened.value, name);
+  // Kept alive to be killed.
+  setInterval(() => undefined, 1000);
+}
+
+const [file, name, what] = process.argv.slice(2);
+if (import.meta.main && file !== undefined && name !== undefined && what !== undefined)
+  await main(file, name, what);
