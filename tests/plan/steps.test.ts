@@ -96,11 +96,6 @@ describe('the work of a pour and of the runs', () => {
   const runs = describeRuns(input, [{ turns: ['W1/A1', 'W2/A1'] }, { turns: ['W1/B1', 'W2/B1'] }]);
   if (!runs.ok) throw new Error(runs.error.message);
   const byId = new Map(turnsOf.turns.map((turn) => [turn.id, turn]));
-  const told = (list: readonly Work[]): string[] =>
-    stepsOf(list, job).map(
-      ({ date, kind, pour, toPour, hours }) =>
-        `${date.slice(5)} ${kind} ${pour}${toPour === null ? '' : `>${toPour}`} ${hours}`,
-    );
 
   test('the second side of a face-first pour closes, of a steel-first pour it is set', () => {
     const of = (pour: typeof early) => told(pourWork(pour, pourTimes(pour, job), turnsOf.turns));
@@ -129,3 +124,10 @@ describe('the work of a pour and of the runs', () => {
     ]);
   });
 });
+
+function told(list: readonly Work[]): string[] {
+  return stepsOf(list, job).map(
+    ({ date, kind, pour, toPour, hours }) =>
+      `${date.slice(5)} ${kind} ${pour}${toPour === null ? '' : `>${toPour}`} ${hours}`,
+  );
+}
