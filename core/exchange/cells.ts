@@ -36,10 +36,18 @@ function wordSign(text: string): string {
   return text.toLowerCase().replaceAll(/[\s_-]+/gu, ' ');
 }
 
-/** A code that must be known; `what` names the kind of thing in the refusal. */
+/**
+ * A code that must be known; `what` names the kind of thing in the refusal. A file with hundreds of unknown
+ * codes is another file than was meant: from there on the nearest is no longer looked for.
+ */
 export function readKnown(what: string, known: Iterable<string>): Read<string> {
   const codes = new Set(known);
-  return (text) => (codes.has(text) ? { value: text } : { wanted: `a known ${what}${maybe(text, codes)}` });
+  let hints = 200;
+  return (text) => {
+    if (codes.has(text)) return { value: text };
+    hints -= 1;
+    return { wanted: `a known ${what}${hints < 0 ? '' : maybe(text, codes)}` };
+  };
 }
 
 /** Pieces: a whole number. Notes, bundles and estimates beside it are refused, not dropped. */

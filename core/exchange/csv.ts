@@ -10,7 +10,7 @@ export interface CsvRow {
 
 export type CsvReading = { readonly rows: readonly CsvRow[] } | { readonly bad: readonly BadCell[] };
 
-export const mostRows = 50_000;
+const mostRows = 50_000;
 const mostCellCharacters = 4_000;
 const delimiters = [',', ';', '\t'] as const;
 

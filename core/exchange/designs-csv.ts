@@ -17,7 +17,7 @@ import { type DesignColumn, designColumns, headColumns } from './design-columns.
 import { checkFace, checkOverlaps, type Item, readItem } from './design-items.ts';
 import type { Parsed } from './gather.ts';
 import { codeSign } from './nearest.ts';
-import { readTable, type Row } from './table.ts';
+import { addTo, readTable, type Row } from './table.ts';
 
 export interface DesignContext {
   readonly systems: ReadonlySet<string>;
@@ -64,7 +64,7 @@ function rowsByDesign(rows: readonly DesignRow[], known: Iterable<string>): Map<
       continue;
     }
     signs.set(codeSign(code), code);
-    groups.set(code, [...(groups.get(code) ?? []), row]);
+    addTo(groups, code, row);
   }
   return groups;
 }

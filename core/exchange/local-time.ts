@@ -25,7 +25,7 @@ const needsZone =
   'a date and time with its offset, such as 2026-03-02T07:00-05:00. Maybe import the jobs first: their time zone is then taken';
 
 /** The first moment of a local date. */
-export function startOfDate(date: string, timeZone: string): string {
+function startOfDate(date: string, timeZone: string): string {
   return isoText(Temporal.PlainDate.from(date).toZonedDateTime(timeZone));
 }
 

@@ -2,13 +2,14 @@
 // that goes in a circle, a close before its set and whatever else contradicts itself is refused with its line.
 import { checkPour } from '../plan/check-pour.ts';
 import type { Job, Pour, PourSide, SideName } from '../plan/pours.ts';
+import { circlesIn } from './circles.ts';
 import { readCode, readHours, readKnown, readList, readText, readWord } from './cells.ts';
 import type { Column } from './columns.ts';
 import { gatherByCode, type Parsed } from './gather.ts';
 import { readInstant } from './local-time.ts';
 import { maybe } from './nearest.ts';
 import { readGate, readLoose, readPlacedGang } from './pour-cells.ts';
-import { readTable, type Row } from './table.ts';
+import { addTo, readTable, type Row } from './table.ts';
 
 const time = 'as YYYY-MM-DD HH:MM by the clock of the site';
 
@@ -104,7 +105,7 @@ function rowsByJob(rows: readonly Row<Name>[], context: PourContext): Map<string
     if (code === undefined) {
       if (!row.isBad()) row.refuse('job', 'the code of a job');
     } else if (!codes.includes(code)) row.refuse('job', `a known job, not ${code}${maybe(code, codes)}`);
-    else groups.set(code, [...(groups.get(code) ?? []), row]);
+    else addTo(groups, code, row);
   }
   return groups;
 }
@@ -113,27 +114,38 @@ function readJobPours(job: Job, rows: readonly Row<Name>[], context: PourContext
   const stored = context.poursOf.get(job.code) ?? [];
   const storedCodes = stored.map((pour) => pour.code);
   const pourCodes = new Set([...storedCodes, ...rows.map((row) => row.text('pour'))]);
-  const { values, lines } = gatherByCode(rows, 'pour', storedCodes, (row) =>
-    readPour(row, job, context, pourCodes),
-  );
-  const others = [...stored.filter((pour) => !lines.has(pour.code)), ...values];
+  const readers = readersOf(job, context, pourCodes);
+  const { values, lines } = gatherByCode(rows, 'pour', storedCodes, (row) => readPour(row, readers));
   for (const pour of values) {
-    const problem = checkPour(job, pour, others, context);
     const row = lines.get(pour.code);
-    // A pour named in `after` whose own row is bad is not unknown: its row says what is wrong.
-    if (problem === undefined || row === undefined || problem.code === 'unknown-pour') continue;
+    // The sequence is looked through once for all pours, below; unknown predecessors were refused above.
+    const problem = checkPour(job, { ...pour, after: [] }, [], context);
+    if (problem === undefined || row === undefined) continue;
     const hint = problem.hint === undefined ? '' : ` ${problem.hint}`;
     row.refuse(
       columnOfField[problem.field ?? ''] ?? 'pour',
       `${wantedOf(problem.code)}. ${problem.message}${hint}`,
     );
   }
+  refuseCircles([...stored.filter((pour) => !lines.has(pour.code)), ...values], lines);
   return values;
+}
+
+/** Names every row on a circle: any of them may be the one to mend. */
+function refuseCircles(pours: readonly Pour[], lines: ReadonlyMap<string, Row<Name>>): void {
+  const named = new Set<string>();
+  for (const circle of circlesIn(new Map(pours.map((pour) => [pour.code, pour.after])))) {
+    const shown = [...circle, circle[0]].slice(-12).join(' after ');
+    for (const code of circle) {
+      if (named.has(code)) continue;
+      named.add(code);
+      lines.get(code)?.refuse('after', `a sequence that does not go in a circle: ${shown}`);
+    }
+  }
 }
 
 function wantedOf(code: string): string {
   if (code === 'close-before-set') return 'side B closed after side A is set';
-  if (code === 'cyclic-sequence') return 'a sequence that does not come back to the same pour';
   if (code === 'finish-before-set') return 'a finish after both sides are set';
   return 'a pour that does not contradict itself';
 }
@@ -149,25 +161,33 @@ const columnOfField: Readonly<Record<string, Name>> = {
   tieComponent: 'tie',
 };
 
-function readPour(
-  row: Row<Name>,
-  job: Job,
-  context: PourContext,
-  pourCodes: ReadonlySet<string>,
-): Pour | undefined {
+/** The readers of cells that depend on the job and the book, made once for all rows. */
+function readersOf(job: Job, { designs, components }: PourContext, pourCodes: Iterable<string>) {
+  return {
+    instant: readInstant(job.timeZone),
+    gangs: readList(readPlacedGang(designs), 60),
+    loose: readList(readLoose(components), 80),
+    after: readList(readKnown('pour of the job', pourCodes), 60),
+    tie: readKnown('component', components),
+  };
+}
+
+type Readers = ReturnType<typeof readersOf>;
+
+function readPour(row: Row<Name>, readers: Readers): Pour | undefined {
   const code = row.need('pour', readCode);
   const name = row.need('name', readText(120));
   const element = row.maybe('element', readText(40)) ?? '';
   const order = row.need('order', readWord(['face-first', 'steel-first']));
-  const sideA = readSide(row, 'A', job, context);
-  const sideB = readSide(row, 'B', job, context);
-  const finishAt = row.need('finish', readInstant(job.timeZone));
+  const sideA = readSide(row, 'A', readers);
+  const sideB = readSide(row, 'B', readers);
+  const finishAt = row.need('finish', readers.instant);
   const stripMinimumH = row.need('strip minimum hours', readHours);
   const stripH = row.need('strip hours', readHours);
-  const after = row.maybe('after', readList(readKnown('pour of the job', pourCodes), 60)) ?? [];
-  const loose = row.maybe('loose', readList(readLoose(context.components), 80)) ?? [];
+  const after = row.maybe('after', readers.after) ?? [];
+  const loose = row.maybe('loose', readers.loose) ?? [];
   const gates = row.maybe('gates', readList(readGate, 30)) ?? [];
-  const tieComponent = row.maybe('tie', readKnown('component', context.components)) ?? null;
+  const tieComponent = row.maybe('tie', readers.tie) ?? null;
   if (code === undefined || name === undefined || order === undefined) return undefined;
   if (sideA === undefined || sideB === undefined || finishAt === undefined) return undefined;
   if (stripMinimumH === undefined || stripH === undefined) return undefined;
@@ -175,9 +195,9 @@ function readPour(
   return { code, name, element, order, sides: [sideA, sideB], ...times, after, gates, loose, tieComponent };
 }
 
-function readSide(row: Row<Name>, side: SideName, job: Job, context: PourContext): PourSide | undefined {
-  const setAt = row.need(`set ${side}`, readInstant(job.timeZone));
+function readSide(row: Row<Name>, side: SideName, readers: Readers): PourSide | undefined {
+  const setAt = row.need(`set ${side}`, readers.instant);
   const setH = row.need(`set hours ${side}`, readHours);
-  const gangs = row.maybe(`gangs ${side}`, readList(readPlacedGang(context.designs), 60)) ?? [];
+  const gangs = row.maybe(`gangs ${side}`, readers.gangs) ?? [];
   return setAt === undefined || setH === undefined ? undefined : { side, setAt, setH, gangs };
 }

@@ -8,7 +8,7 @@ import { type Column, headingSign } from './columns.ts';
 import type { Parsed } from './gather.ts';
 import { maybe } from './nearest.ts';
 import { readEdge, readUpTo, type RuleSetting, ruleSettings } from './rule-settings.ts';
-import { readTable, type Row } from './table.ts';
+import { addTo, readTable, type Row } from './table.ts';
 
 const tableNames = [...new Set(ruleSettings.map((one) => one.table))];
 
@@ -45,7 +45,7 @@ export function readRules(
   const groups = new Map<string, Row<Name>[]>();
   for (const row of table.rows) {
     const system = row.need('system', readCode);
-    if (system !== undefined) groups.set(system, [...(groups.get(system) ?? []), row]);
+    if (system !== undefined) addTo(groups, system, row);
   }
   const values: SystemRules[] = [];
   for (const [system, rows] of groups) {

@@ -1,7 +1,7 @@
 // stock.csv: what is there on the first day, and what is already known to be coming. Every row becomes one
 // movement of the ledger: an opening figure from the place of openings, or a delivery from a supplier.
 import { bases, conditions, isInHand, type Location, type Movement, type Owner } from '../yard/movement.ts';
-import { readKnown, readQuantity, readText, readWord } from './cells.ts';
+import { type Read, readKnown, readQuantity, readText, readWord } from './cells.ts';
 import type { Column } from './columns.ts';
 import type { Parsed } from './gather.ts';
 import { readDateOrInstant } from './local-time.ts';
@@ -78,31 +78,39 @@ export function readStock(
   return { values, rows: table.rows.length, skipped: table.skipped, bad: table.bad };
 }
 
+/** The readers of known codes, made once for all rows. */
 interface Places {
-  readonly components: ReadonlySet<string>;
-  readonly owners: readonly string[];
-  readonly inHand: readonly string[];
-  readonly suppliers: readonly string[];
+  readonly component: Read<string>;
+  readonly owner: Read<string>;
+  readonly location: Read<string>;
+  readonly supplier: Read<string>;
 }
 
 function placesOf({ components, locations, owners }: StockContext): Places {
   const codes = (test: (location: Location) => boolean): string[] =>
     locations.filter(test).map((location) => location.code);
+  const mayLie = codes(({ kind }) => isInHand(kind) || kind === 'repair');
   return {
-    components: new Set(components),
-    owners: owners.map((owner) => owner.code),
-    inHand: codes(({ kind }) => isInHand(kind) || kind === 'repair'),
-    suppliers: codes(({ kind }) => kind === 'supplier'),
+    component: readKnown('component', components),
+    owner: readKnown(
+      'owner',
+      owners.map((owner) => owner.code),
+    ),
+    location: readKnown('yard, rack, site or repair shop', mayLie),
+    supplier: readKnown(
+      'supplier',
+      codes(({ kind }) => kind === 'supplier'),
+    ),
   };
 }
 
 /** What opening figures and deliveries have in common. */
 function readPieces(row: Row<Name>, context: StockContext, places: Places, least: 0 | 1) {
-  const component = row.need('component', readKnown('component', places.components));
+  const component = row.need('component', places.component);
   const quantity = row.need('quantity', readQuantity(least));
   const condition = row.need('condition', readWord(conditions));
-  const owner = row.need('owner', readKnown('owner', places.owners));
-  const location = row.need('location', readKnown('yard, rack, site or repair shop', places.inHand));
+  const owner = row.need('owner', places.owner);
+  const location = row.need('location', places.location);
   const date = row.need('date', readDateOrInstant(context.timeZone));
   const noteNumber = row.maybe('note number', readText(60)) ?? null;
   const remark = row.maybe('remark', readText(400)) ?? null;
@@ -149,7 +157,7 @@ function readOpening(
 
 function readDelivery(row: Row<Name>, context: StockContext, places: Places): Movement | undefined {
   const pieces = readPieces(row, context, places, 1);
-  const from = row.need('from', readKnown('supplier', places.suppliers));
+  const from = row.need('from', places.supplier);
   if (row.text('basis') !== '') row.refuse('basis', 'nothing: only an opening figure has a basis');
   if (pieces === undefined || from === undefined) return undefined;
   return { ...pieces.movement, from, reason: 'delivery', basis: null, basisDate: null };

@@ -112,3 +112,14 @@ function trimEnd(row: CsvRow): CsvRow {
   const last = row.cells.findLastIndex((cell) => cell !== '');
   return { line: row.line, cells: row.cells.slice(0, last + 1) };
 }
+
+/** Puts a row under its key, in the order of the file. */
+export function addTo<Name extends string>(
+  groups: Map<string, Row<Name>[]>,
+  key: string,
+  row: Row<Name>,
+): void {
+  const group = groups.get(key);
+  if (group === undefined) groups.set(key, [row]);
+  else group.push(row);
+}

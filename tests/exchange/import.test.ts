@@ -386,6 +386,30 @@ describe('What a file says', () => {
     expect(await book.take('pours', text, { job: 'J1' })).toMatchObject({ stored: true, added: 2 });
   });
 
+  test('a circle of three pours is named at each of its rows, a pour after itself at its own', async () => {
+    const { take } = await keep(filledBook('pours'));
+    const [heading = '', , second = ''] = files.pours.split('\n');
+    const row = (code: string, after: string): string =>
+      second.replace('J1,2,', `J1,${code},`).replace('24,2,1,', `24,2,${after},`);
+    const text = [
+      heading,
+      row('a', 'b'),
+      row('b', 'c'),
+      row('c', 'a'),
+      row('d', 'c'),
+      row('e', 'e'),
+      row('f', ''),
+    ];
+    const done = await take('pours', text.join('\n'));
+    expect(done.bad.map((one) => [one.line, one.column])).toEqual([
+      [2, 'after'],
+      [3, 'after'],
+      [4, 'after'],
+      [6, 'after'],
+    ]);
+    expect(done.bad[0]?.wanted).toContain('a after b after c after a');
+  });
+
   test('a changed component must not break the rule tables that name it', async () => {
     const book = await keep(filledBook());
     const before = await book.content();
