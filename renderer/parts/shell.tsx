@@ -3,6 +3,7 @@
 import { type ReactNode, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type HostOutput, useCore } from '../client/core.tsx';
+import { useMenu } from './book-file.ts';
 import type { Job } from './job.tsx';
 import { Palette } from './palette.tsx';
 import { screens } from './screens.ts';
@@ -17,6 +18,7 @@ export function Shell(props: {
 }): ReactNode {
   const { job } = props;
   const undo = useUndo();
+  useMenu();
   const [path] = useLocation();
   const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? 'Board';
   useEffect(() => {

@@ -47,6 +47,17 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
     row.focus();
   });
 
+  // A row chosen by an address or a link may be out of view.
+  const { selectedKey } = props;
+  const selectedIndex = selectedKey === null ? -1 : rows.findIndex((row) => row.id === selectedKey);
+  useEffect(() => {
+    if (selectedIndex < 0) return;
+    if (many) virtual.scrollToIndex(selectedIndex);
+    else body.current?.querySelector(`[data-index="${selectedIndex}"]`)?.scrollIntoView({ block: 'nearest' });
+    // Only when another row is chosen: scrolling away from the chosen row must stay possible.
+    // oxlint-disable-next-line react-hooks/exhaustive-deps
+  }, [selectedKey]);
+
   const moveTo = (index: number): void => {
     const next = Math.max(0, Math.min(rows.length - 1, index));
     wantsFocus.current = true;

@@ -62,7 +62,7 @@ function LinkWords(props: LinkLinesProps): ReactNode {
   }
   return [...lines].map(([key, line]) => {
     const words = line.words.join(', ');
-    const width = words.length * metrics.text * 0.55 + 8;
+    const width = words.length * metrics.text * 0.53 + 8;
     const x = Math.max(0, Math.min(line.x, scale.width - width));
     const y = Math.max(line.y, metrics.text);
     return (

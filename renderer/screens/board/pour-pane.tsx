@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import { Button, Group } from 'react-aria-components';
 import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
-import { dateWords } from '../../parts/time-words.ts';
+import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import type { BoardModel, PourRow } from './board-rows.ts';
 import type { Move } from './board-types.ts';
 
@@ -43,7 +43,8 @@ export function PourPane(props: {
       <dl className="facts">
         {times.sides.map((side) => (
           <Fact key={side.side} name={`Side ${side.side} set`}>
-            {words.full(side.setFrom)} <span className="soft">to {words.dayTime(side.setTo)}</span>
+            {words.full(side.setFrom)}{' '}
+            <span className="soft">to {untilWords(side.setFrom, side.setTo, words)}</span>
           </Fact>
         ))}
         <Fact name="Pour ends">{words.full(times.finishAt)}</Fact>
@@ -51,7 +52,8 @@ export function PourPane(props: {
           {words.full(times.readyAt)} <span className="soft">after {pour.stripMinimumH} h</span>
         </Fact>
         <Fact name="First strip shift">
-          <b>{words.full(times.stripFrom)}</b> <span className="soft">to {words.dayTime(times.stripTo)}</span>
+          <b>{words.full(times.stripFrom)}</b>{' '}
+          <span className="soft">to {untilWords(times.stripFrom, times.stripTo, words)}</span>
         </Fact>
         <Fact name="Pieces free">{words.full(times.freeAt)}</Fact>
         {pour.after.length === 0 ? null : <Fact name="After">{pour.after.join(', ')}</Fact>}
@@ -84,6 +86,11 @@ export function PourPane(props: {
       </p>
     </aside>
   );
+}
+
+/** The hour alone where it is the same day. */
+function untilWords(from: string, to: string, words: TimeWords): string {
+  return words.date(from) === words.date(to) ? words.time(to) : words.dayTime(to);
 }
 
 export function Fact(props: { readonly name: string; readonly children: ReactNode }): ReactNode {

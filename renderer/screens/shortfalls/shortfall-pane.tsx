@@ -39,7 +39,7 @@ export function ShortfallPane(props: {
       </div>
       <p>{spanWords(shortfall.from, shortfall.to, words)}</p>
       <p className="soft">
-        {shortfall.held} held of {shortfall.stock} in stock and ready, resting on{' '}
+        {shortfall.held} held of {shortfall.stock} in stock and ready. The figure rests on:{' '}
         {restsOnWords(shortfall.restsOn)}.
       </p>
       <PaneCurve shortfall={shortfall} board={props.board} words={words} />
