@@ -13,7 +13,7 @@ import {
 } from './cells.ts';
 
 /** What the column `condition` of a setting holds: nothing, a length up to which the row holds, an edge. */
-export type ConditionKind = 'none' | 'up-to' | 'edge';
+type ConditionKind = 'none' | 'up-to' | 'edge';
 
 export interface RuleSetting {
   readonly table: string;
