@@ -45,11 +45,14 @@ export async function copyBook(
 /** Takes the copy out of WAL, so that looking into it leaves no files beside it. Answers what is damaged. */
 function finish(file: string, openHandle: OpenHandle): string | null {
   const handle = openHandle(file, { fileMustExist: true });
+  handle.pragma('journal_mode = DELETE');
+  handle.close();
+  // Read-only, where SQLite looks at the pages and not at every check of every row: quick on a large book.
+  const reader = openHandle(file, { readonly: true, fileMustExist: true });
   try {
-    handle.pragma('journal_mode = DELETE');
-    const damage = handle.pragma('quick_check(1)', { simple: true });
+    const damage = reader.pragma('quick_check(1)', { simple: true });
     return damage === 'ok' ? null : String(damage);
   } finally {
-    handle.close();
+    reader.close();
   }
 }

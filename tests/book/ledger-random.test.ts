@@ -4,7 +4,7 @@
 import path from 'node:path';
 import { expect, test } from 'vitest';
 import type { Condition, Movement } from '../../core/yard/movement.ts';
-import { reversalOf } from '../../core/yard/movement.ts';
+import { bases, reversalOf } from '../../core/yard/movement.ts';
 import { stockAfter } from '../../core/yard/quantities.ts';
 import type { StockLine } from '../../core/yard/quantities.ts';
 import { aFolder, aYard, movement, now, openingFigure, run } from './a-book.ts';
@@ -68,12 +68,20 @@ function randomMovement(throws: Dice, ledger: readonly Movement[]): Movement {
   if (booked !== null)
     return reversalOf(booked, {
       id: movement().id,
-      at: throws.chance(70) ? booked.at : at,
+      at: throws.chance(50) ? booked.at : at,
       who: 'tester',
       remark: null,
     });
   if (throws.chance(15))
-    return openingFigure({ component, owner, at, quantity: throws.of([1, 5, 40]), to: throws.of(inHand) });
+    return openingFigure({
+      component,
+      owner,
+      at,
+      quantity: throws.of([1, 5, 40]),
+      basis: throws.of(bases),
+      basisDate: throws.of(['2026-01-31', '2026-02-27']),
+      to: throws.of(inHand),
+    });
   const from = throws.of(places);
   const condition = throws.of(conditions);
   const there = ledger

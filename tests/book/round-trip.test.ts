@@ -3,6 +3,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { BookReader, BookWriter, Design } from '../../core/book/book.ts';
 import type { Job, Pour } from '../../core/plan/pours.ts';
+import { reversalOf } from '../../core/yard/movement.ts';
 import { aFolder, aYard, component, done, now, opened, openingFigure, movement, run } from './a-book.ts';
 
 const job: Job = {
@@ -245,4 +246,33 @@ test('Movements are found by component, location and owner, newest first, page a
   expect(await ids({ limit: 9, component: 'P2' })).toEqual(['m3']);
   expect(await ids({ limit: 9, location: 'NORTH' })).toEqual(['m3', 'm1']);
   expect(await ids({ limit: 9, location: 'NORTH', owner: 'OURS', component: 'P1' })).toEqual(['m1']);
+});
+
+test('Stock of a date rests on the figures that stood then: estimated before it was taken back, counted after', async () => {
+  const book = await aYard(path.join(aFolder(), 'a.regang'));
+  const estimated = openingFigure({ quantity: 50, basis: 'estimated', basisDate: '2026-02-15' });
+  const back = reversalOf(estimated, {
+    id: 'back',
+    at: '2026-03-05T07:00:00-05:00',
+    who: 'tester',
+    remark: null,
+  });
+  const counted = openingFigure({ quantity: 47, at: back.at, basisDate: '2026-03-05' });
+  await done(book, (writer) => writer.appendMovements([estimated, back, counted], now));
+  const north = async (at?: string): Promise<unknown> => {
+    const lines = await book.read((reader) => reader.stock(at));
+    return lines.find((line) => line.location === 'NORTH');
+  };
+  expect(await north('2026-03-04T07:00:00-05:00')).toMatchObject({
+    quantity: 50,
+    basis: 'estimated',
+    basisDate: '2026-02-15',
+  });
+  expect(await north('2026-03-05T11:59:59Z')).toMatchObject({ quantity: 50, basis: 'estimated' });
+  expect(await north('2026-03-05T12:00:00Z')).toMatchObject({
+    quantity: 47,
+    basis: 'counted',
+    basisDate: '2026-03-05',
+  });
+  expect(await north()).toMatchObject({ quantity: 47, basis: 'counted' });
 });

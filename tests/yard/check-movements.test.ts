@@ -84,6 +84,12 @@ const rules: readonly (readonly [string, readonly Movement[], readonly Movement[
     'booked',
   ],
   ['10 that come at the same moment', [], [opening(), move({ at: opening().at })], 'booked'],
+  [
+    '10 that come at the same moment, named after they are taken',
+    [],
+    [move({ at: opening().at }), opening()],
+    'booked',
+  ],
   ['10 a second before they come', [], [opening(), move({ at: '2026-03-01T06:59:59-05:00' })], 'not-enough'],
   [
     '10 that come at the same moment of another offset',
@@ -156,9 +162,12 @@ const rules: readonly (readonly [string, readonly Movement[], readonly Movement[
 ];
 
 describe('Booking', () => {
-  test.each(rules)('%s: with %j booked, of %j', (_, booked, asked, code) => {
-    expect(checkMovements(asked, view(booked))?.code ?? 'booked').toBe(code);
-  });
+  test.each(rules.map(([what, booked, asked, code]) => ({ what, booked, asked, code })))(
+    '$what: $code',
+    ({ booked, asked, code }) => {
+      expect(checkMovements(asked, view(booked))?.code ?? 'booked').toBe(code);
+    },
+  );
 
   test('every code is there at least once', () => {
     expect([...new Set(rules.map((each) => each[3]))].sort()).toEqual([
