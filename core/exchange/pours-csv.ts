@@ -2,7 +2,7 @@
 // that goes in a circle, a close before its set and whatever else contradicts itself is refused with its line.
 import { checkPour } from '../plan/check-pour.ts';
 import type { Job, Pour, PourSide, SideName } from '../plan/pours.ts';
-import { circlesIn } from './circles.ts';
+import { circlesIn } from '../plan/circles.ts';
 import { readCode, readHours, readKnown, readList, readText, readWord } from './cells.ts';
 import type { Column } from './columns.ts';
 import { gatherByCode, type Parsed } from './gather.ts';

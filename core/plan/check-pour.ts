@@ -1,6 +1,7 @@
 // What a pour must not be: side A missing, closed before it was set, poured before it was closed, after
 // itself. Such a pour is refused before it is stored. The checks run in a fixed order, one code a reason.
 import { refuse, type Refusal } from '../answer.ts';
+import { circlesIn } from './circles.ts';
 import { instantText } from './local-time.ts';
 import { pourTimes, setFromOf, type PourTimes } from './pour-times.ts';
 import type { Job, Pour } from './pours.ts';
@@ -98,26 +99,17 @@ function checkPredecessors(pour: Pour, others: readonly Pour[]): Refusal | undef
       return refuse('unknown-pour', `Pour ${pour.code} comes after ${code}, which is not in this job.`, {
         field: 'after',
       }).error;
-  const circle = circleThrough(pour.code, byCode);
+  const [circle] = circlesIn(new Map([...byCode].map(([code, { after }]) => [code, after])));
   if (circle !== undefined)
-    return refuse('cyclic-sequence', `The pours go in a circle: ${circle.join(' after ')}.`, {
+    return refuse('cyclic-sequence', `The pours go in a circle: ${roundTrip(circle, pour.code)}.`, {
       field: 'after',
     }).error;
   return undefined;
 }
 
-/** The pours from `start` back to itself by their predecessors, if there is such a way. */
-function circleThrough(start: string, byCode: ReadonlyMap<string, Pour>): string[] | undefined {
-  const seen = new Set<string>();
-  const walk = (code: string, path: readonly string[]): string[] | undefined => {
-    for (const before of byCode.get(code)?.after ?? []) {
-      if (before === start) return [...path, before];
-      if (seen.has(before)) continue;
-      seen.add(before);
-      const found = walk(before, [...path, before]);
-      if (found !== undefined) return found;
-    }
-    return undefined;
-  };
-  return walk(start, [start]);
+/** The circle from the pour at hand, where it is in it, back to where it began. */
+function roundTrip(circle: readonly string[], from: string): string {
+  const start = Math.max(0, circle.indexOf(from));
+  const turned = [...circle.slice(start), ...circle.slice(0, start)];
+  return [...turned, turned[0]].join(' after ');
 }
