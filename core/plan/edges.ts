@@ -37,33 +37,38 @@ export function edgesOf(model: Model): Edges {
   const turns = model.turnIds.length;
   const money = searchMoney(model);
   const cost = (grains: bigint): number => Number(grains) * money.perGrain;
-  const pairs = new FollowTimes(model);
+  const pairs = new FollowTimes(model, money);
   const start = new Int32Array(turns + 1);
-  const to: number[] = [];
-  const labour: number[] = [];
-  const builtFrom: number[] = [];
-  const takenOutAt: number[] = [];
+  const most = Math.max(1, (turns * (turns - 1)) / 2);
+  const to = new Int32Array(most);
+  const leads = new Int32Array(most);
+  const labour = new Float64Array(most);
+  const builtFrom = new Float64Array(most);
+  const takenOutAt = new Float64Array(most);
+  let count = 0;
   for (let earlier = 0; earlier < turns; earlier += 1) {
     const flownAt = (model.to[earlier] ?? 0) + model.flyOnUnits;
     for (let later = 0; later < turns; later += 1) {
       if ((model.from[later] ?? 0) < flownAt || !pairs.fits(earlier, later)) continue;
-      to.push(later);
-      labour.push(cost(pairs.grains(model.design[earlier] ?? 0, model.design[later] ?? 0)));
-      builtFrom.push(pairs.builtFrom(model.design[earlier] ?? 0, later));
-      takenOutAt.push(pairs.takenOutAt(earlier, model.design[later] ?? 0));
+      to[count] = later;
+      leads[count] = earlier;
+      labour[count] = pairs.labour(model.design[earlier] ?? 0, model.design[later] ?? 0);
+      builtFrom[count] = pairs.builtFrom(model.design[earlier] ?? 0, later);
+      takenOutAt[count] = pairs.takenOutAt(earlier, model.design[later] ?? 0);
+      count += 1;
     }
-    start[earlier + 1] = to.length;
+    start[earlier + 1] = count;
   }
   const all = Array.from({ length: turns }, (_, turn) => turn);
   return {
     turns,
     money,
     start,
-    to: Int32Array.from(to),
-    earlier: earlierOf(start, to.length),
-    labour: Float64Array.from(labour),
-    builtFrom: Float64Array.from(builtFrom),
-    takenOutAt: Float64Array.from(takenOutAt),
+    to: to.slice(0, count),
+    earlier: leads.slice(0, count),
+    labour: labour.slice(0, count),
+    builtFrom: builtFrom.slice(0, count),
+    takenOutAt: takenOutAt.slice(0, count),
     assembleLabour: Float64Array.from(all, (turn) =>
       model.built[turn] === true ? 0 : cost(model.assembleGrains[model.design[turn] ?? 0] ?? 0n),
     ),
@@ -75,12 +80,6 @@ export function edgesOf(model: Model): Edges {
     hire: Float64Array.from(model.hire, (grains) => cost(grains ?? 0n)),
     cannotHire: Uint8Array.from(model.hire, (grains) => (grains === null ? 1 : 0)),
   };
-}
-
-function earlierOf(start: Int32Array, count: number): Int32Array {
-  const earlier = new Int32Array(count);
-  for (let turn = 0; turn + 1 < start.length; turn += 1) earlier.fill(turn, start[turn], start[turn + 1]);
-  return earlier;
 }
 
 /** The edge from one turn to another, or -1. */
@@ -100,15 +99,18 @@ class FollowTimes {
   private readonly model: Model;
   private readonly designs: number;
   private readonly work: Float64Array;
-  private readonly labour: (bigint | undefined)[] = [];
+  private readonly money: SearchMoney;
+  private readonly costs: Float64Array;
   private readonly shares: Int8Array;
   private readonly built: Float64Array;
   private readonly out: Float64Array;
 
-  constructor(model: Model) {
+  constructor(model: Model, money: SearchMoney) {
     this.model = model;
+    this.money = money;
     this.designs = model.designCodes.length;
     this.work = new Float64Array(this.designs * this.designs).fill(-1);
+    this.costs = new Float64Array(this.designs * this.designs).fill(-1);
     this.shares = sharesOf(model);
     this.built = new Float64Array(model.turnIds.length * this.designs).fill(Number.NaN);
     this.out = new Float64Array(model.turnIds.length * this.designs).fill(Number.NaN);
@@ -134,14 +136,15 @@ class FollowTimes {
     return units;
   }
 
-  grains(left: number, right: number): bigint {
+  labour(left: number, right: number): number {
     const place = left * this.designs + right;
-    const known = this.labour[place];
-    if (known !== undefined) return known;
+    const known = this.costs[place] ?? -1;
+    if (known >= 0) return known;
     const { model } = this;
     const grains = model.flyOnGrains + model.regang.digits(left, right) * model.grains.perHourDigit;
-    this.labour[place] = grains;
-    return grains;
+    const labour = Number(grains) * this.money.perGrain;
+    this.costs[place] = labour;
+    return labour;
   }
 
   builtFrom(left: number, later: number): number {
@@ -181,7 +184,7 @@ function sharesOf(model: Model): Int8Array {
   return shares;
 }
 
-function most(list: readonly bigint[]): number {
+function greatest(list: readonly bigint[]): number {
   return list.reduce((high, grains) => Math.max(high, Number(grains)), 0);
 }
 
@@ -197,7 +200,7 @@ function searchMoney(model: Model): SearchMoney {
   }
   const regangGrains = hardest * 10 ** regang.places * Number(grains.perHourDigit);
   const perTurn =
-    most(model.assembleGrains) + most(model.breakDownGrains) + Number(flyOnGrains) + regangGrains;
+    greatest(model.assembleGrains) + greatest(model.breakDownGrains) + Number(flyOnGrains) + regangGrains;
   let [first, last] = [Infinity, -Infinity];
   for (const [turn, from] of model.from.entries()) {
     first = Math.min(first, from);
@@ -214,7 +217,7 @@ function searchMoney(model: Model): SearchMoney {
   }
   for (const { pieces } of model.loose)
     for (const [part, quantity] of pieces) perDay += quantity * Number(model.hire[part] ?? 0n);
-  const greatest = perTurn * model.turnIds.length + perDay * days;
-  const exact = greatest < 2 ** 52;
+  const highest = perTurn * model.turnIds.length + perDay * days;
+  const exact = highest < 2 ** 52;
   return { exact, perGrain: exact ? 1 : minor, tolerance: exact ? 0.5 : 1e-6 };
 }

@@ -16,6 +16,8 @@ export interface SearchCost {
 /** Breakpoints to a component in one change: eight parts of three stretches with two ends each. */
 const room = 64;
 
+const none = new Int32Array(0);
+
 export class Grid {
   readonly edges: Edges;
   private readonly model: Model;
@@ -30,6 +32,8 @@ export class Grid {
   private readonly dayMost: Int32Array;
   private readonly most: Int32Array;
   private readonly pieces: Int32Array;
+  /** Of every design, the dear components it has. */
+  private readonly parts: readonly Int32Array[];
   /** Places on the grid of every turn's times, and of every candidate edge's. */
   private readonly places: GridPlaces;
   /** Whether an edge may be used on this grid. */
@@ -65,6 +69,11 @@ export class Grid {
         this.pieces[design * count + index] = model.pieces[design * model.codes.length + component] ?? 0;
       }
     }
+    this.parts = Array.from({ length: designs }, (_, design) =>
+      Int32Array.from(this.components.keys()).filter(
+        (index) => (this.pieces[design * count + index] ?? 0) > 0,
+      ),
+    );
     this.standing = standingOnGrid(model, this.components, this.pieces, times, this.places);
     this.excess = Int32Array.from(this.standing);
     this.breakCount = new Int32Array(count);
@@ -143,7 +152,7 @@ export class Grid {
         const own = (model.design[which] ?? 0) * this.components.length;
         const from = (kind === 'begin' ? places.assembly : places.strip)[which] ?? 0;
         const to = (kind === 'begin' ? places.set : places.brokenDown)[which] ?? 0;
-        for (let index = 0; index < this.components.length; index += 1) {
+        for (const index of this.parts[model.design[which] ?? 0] ?? none) {
           this.mark(index, sign * (this.pieces[own + index] ?? 0), from, to);
         }
       }
@@ -161,13 +170,18 @@ export class Grid {
     const set = places.set[later] ?? 0;
     const built = places.built[edge] ?? 0;
     const out = places.takenOut[edge] ?? 0;
-    for (let index = 0; index < count; index += 1) {
+    for (const index of this.parts[model.design[earlier] ?? 0] ?? none) {
       const before = this.pieces[left + index] ?? 0;
       const after = this.pieces[right + index] ?? 0;
       const common = before < after ? before : after;
       this.mark(index, sign * common, strip, set);
       this.mark(index, sign * (after - common), built, set);
       this.mark(index, sign * (before - common), strip, out);
+    }
+    if (left === right) return;
+    for (const index of this.parts[model.design[later] ?? 0] ?? none) {
+      if (this.pieces[left + index] === 0)
+        this.mark(index, sign * (this.pieces[right + index] ?? 0), built, set);
     }
   }
 

@@ -77,5 +77,5 @@ export function polish(
 function priceSteps(prices: Prices, edges: Edges): number {
   const { components, times } = prices.samples;
   const work = (edges.to.length + 4 * times.length) * components.length;
-  return Math.max(6, Math.min(40, Math.floor(10_000_000 / Math.max(1, work))));
+  return Math.max(8, Math.min(40, Math.floor(20_000_000 / Math.max(1, work))));
 }

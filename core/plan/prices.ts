@@ -38,6 +38,7 @@ export class Prices {
   private readonly best: Float64Array;
   private readonly direction: Float64Array;
   private readonly sums: Float64Array;
+  private readonly held: Float64Array;
   private readonly places: EdgePlaces;
   private pace = 1;
   private idle = 0;
@@ -56,6 +57,7 @@ export class Prices {
     this.best = new Float64Array(this.price.length);
     this.direction = new Float64Array(this.price.length);
     this.sums = new Float64Array((times.length + 1) * components.length);
+    this.held = new Float64Array(this.sums.length);
     this.gain = new Float64Array(edges.to.length);
     this.places = edgePlaces(model, edges, times);
   }
@@ -71,7 +73,9 @@ export class Prices {
       bound += (apart.begin[turn] ?? 0) + (apart.end[turn] ?? 0);
       bound -= (matching.earlier[turn] ?? 0) + (matching.later[turn] ?? 0);
     }
-    for (const [cell, price] of this.price.entries()) bound += price * (this.samples.standing[cell] ?? 0);
+    const { price } = this;
+    const { standing } = this.samples;
+    for (let cell = 0; cell < price.length; cell += 1) bound += (price[cell] ?? 0) * (standing[cell] ?? 0);
     if (bound > this.bound) {
       if (bound > this.bound + Math.abs(bound) * 1e-4) this.idle = 0;
       this.bound = bound;
@@ -83,7 +87,14 @@ export class Prices {
       this.price.set(this.best);
       this.direction.fill(0);
     }
-    const excess = excessAtSamples(this.model, this.edges, this.samples, this.places, matching.follower);
+    const excess = excessAtSamples(
+      this.model,
+      this.edges,
+      this.samples,
+      this.places,
+      matching.follower,
+      this.held,
+    );
     const cost = costAtSamples(this.edges, this.samples, this.caps, matching.follower, excess);
     this.move(excess, Math.max(0, Math.min(goal, cost) - bound));
     return {
@@ -97,9 +108,10 @@ export class Prices {
   }
 
   private sumPrices(): void {
+    const { price, sums } = this;
     const count = this.caps.length;
-    for (const [cell, price] of this.price.entries())
-      this.sums[cell + count] = (this.sums[cell] ?? 0) + price;
+    for (let cell = 0; cell < price.length; cell += 1)
+      sums[cell + count] = (sums[cell] ?? 0) + (price[cell] ?? 0);
   }
 
   /** What a turn costs that begins a run, or ends one. */
@@ -174,18 +186,27 @@ export class Prices {
     const { direction, price, caps } = this;
     const count = caps.length;
     let length = 0;
-    for (const [cell, over] of excess.entries()) {
-      const cap = caps[cell % count] ?? 0;
-      const idle = (price[cell] ?? 0) <= 0 && over <= 0;
-      const towards = idle ? 0 : 0.7 * over * cap + 0.3 * (direction[cell] ?? 0);
-      direction[cell] = towards;
-      length += towards * towards;
+    for (let first = 0; first < excess.length; first += count) {
+      for (let index = 0; index < count; index += 1) {
+        const cell = first + index;
+        const over = excess[cell] ?? 0;
+        const idle = over <= 0 && (price[cell] ?? 0) <= 0;
+        const towards = idle ? 0 : 0.7 * over * (caps[index] ?? 0) + 0.3 * (direction[cell] ?? 0);
+        direction[cell] = towards;
+        length += towards * towards;
+      }
     }
     if (length <= 0) return;
     const stride = (this.pace * distance) / length;
-    for (const [cell, towards] of direction.entries()) {
-      if (towards === 0) continue;
-      price[cell] = Math.max(0, (price[cell] ?? 0) + stride * towards * (caps[cell % count] ?? 0));
+    for (let first = 0; first < excess.length; first += count) {
+      for (let index = 0; index < count; index += 1) {
+        const towards = direction[first + index] ?? 0;
+        if (towards === 0) continue;
+        price[first + index] = Math.max(
+          0,
+          (price[first + index] ?? 0) + stride * towards * (caps[index] ?? 0),
+        );
+      }
     }
     limitDays(price, this.samples.day, caps);
   }

@@ -14,15 +14,11 @@ export interface EdgePlaces {
 }
 
 export function edgePlaces(model: Model, edges: Edges, times: Float64Array): EdgePlaces {
-  const known = new Map<number, number>();
-  const place = (at: number): number => {
-    const found = known.get(at);
-    if (found !== undefined) return found;
-    const made = sampleFrom(times, at);
-    known.set(at, made);
-    return made;
+  const places = (list: Float64Array): Int32Array => {
+    const found = new Int32Array(list.length);
+    for (let index = 0; index < list.length; index += 1) found[index] = sampleFrom(times, list[index] ?? 0);
+    return found;
   };
-  const places = (list: Float64Array): Int32Array => Int32Array.from(list, place);
   return {
     set: places(model.from),
     strip: places(model.to),
@@ -33,18 +29,19 @@ export function edgePlaces(model: Model, edges: Edges, times: Float64Array): Edg
   };
 }
 
-/** Held less stock at every sample, one sample after another. */
+/** Held less stock at every sample, one sample after another; written into `change`, which has a sample more. */
 export function excessAtSamples(
   model: Model,
   edges: Edges,
   samples: Samples,
   places: EdgePlaces,
   followers: Int32Array,
+  change: Float64Array,
 ): Float64Array {
-  const { pieces, standing, times, components } = samples;
+  const { pieces, standing, components } = samples;
   const { set, strip, assembly, brokenDown, built, takenOut } = places;
   const count = components.length;
-  const change = new Float64Array((times.length + 1) * count);
+  change.fill(0);
   const add = (index: number, quantity: number, from: number, to: number): void => {
     const [first, last] = [from * count + index, to * count + index];
     change[first] = (change[first] ?? 0) + quantity;
@@ -58,23 +55,24 @@ export function excessAtSamples(
     const right = (model.design[later] ?? 0) * count;
     for (let index = 0; index < count; index += 1) {
       const quantity = pieces[own + index] ?? 0;
+      const after = edge < 0 ? 0 : (pieces[right + index] ?? 0);
+      if (quantity === 0 && after === 0) continue;
       if (followed[turn] === 0) add(index, quantity, assembly[turn] ?? 0, set[turn] ?? 0);
       if (edge < 0) {
         add(index, quantity, strip[turn] ?? 0, brokenDown[turn] ?? 0);
         continue;
       }
-      const after = pieces[right + index] ?? 0;
       const common = Math.min(quantity, after);
       add(index, common, strip[turn] ?? 0, set[later] ?? 0);
       add(index, after - common, built[edge] ?? 0, set[later] ?? 0);
       add(index, quantity - common, strip[turn] ?? 0, takenOut[edge] ?? 0);
     }
   }
-  const excess = new Float64Array(times.length * count);
-  for (let cell = 0; cell < excess.length; cell += 1) {
-    if (cell >= count) change[cell] = (change[cell] ?? 0) + (change[cell - count] ?? 0);
-    excess[cell] = (change[cell] ?? 0) + (standing[cell] ?? 0);
-  }
+  for (let cell = count; cell < change.length; cell += 1)
+    change[cell] = (change[cell] ?? 0) + (change[cell - count] ?? 0);
+  const excess = change.subarray(0, standing.length);
+  for (let cell = 0; cell < excess.length; cell += 1)
+    excess[cell] = (excess[cell] ?? 0) + (standing[cell] ?? 0);
   return excess;
 }
 

@@ -119,10 +119,12 @@ function standingAt(
     standing[at] = (standing[at] ?? 0) + (standing[at - count] ?? 0);
   for (const [index, component] of components.entries()) {
     const stock = model.stock[component];
-    for (const [sample, time] of times.entries()) {
+    if (stock === undefined) continue;
+    const steady = stock.times.length === 1 && stock.times[0] === -Infinity ? stock.levels[0] : undefined;
+    for (let sample = 0; sample < times.length; sample += 1) {
       const cell = sample * count + index;
-      standing[cell] = (standing[cell] ?? 0) - (stock === undefined ? 0 : levelAt(stock, time));
+      standing[cell] = (standing[cell] ?? 0) - (steady ?? levelAt(stock, times[sample] ?? 0));
     }
   }
-  return standing;
+  return standing.slice(0, times.length * count);
 }
