@@ -2,7 +2,7 @@
 import type { BookComponent, BookReader } from '../book/book.ts';
 import { readComponents } from './components-csv.ts';
 import { counted, type ImportInput, type Prepared } from './prepared.ts';
-import { rulesInForce, systemOf } from './systems.ts';
+import { rulesInForce, systemOf } from '../book/systems.ts';
 
 export async function importComponents(
   book: BookReader,

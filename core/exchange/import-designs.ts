@@ -3,7 +3,7 @@ import type { BookReader, Design } from '../book/book.ts';
 import { placeDesign } from '../gang/placed.ts';
 import { readDesigns } from './designs-csv.ts';
 import { counted, type ImportInput, type Prepared } from './prepared.ts';
-import { rulesInForce, systemOf } from './systems.ts';
+import { rulesInForce, systemOf } from '../book/systems.ts';
 
 export async function importDesigns(
   book: BookReader,

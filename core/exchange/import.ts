@@ -11,7 +11,7 @@ import { readJobs } from './jobs-csv.ts';
 import { counted, type ImportContext, type ImportInput, type ImportKind, type Prepared } from './prepared.ts';
 import { readPlaces } from './places-csv.ts';
 import { readRules } from './rules-csv.ts';
-import { catalogueOf } from './systems.ts';
+import { catalogueOf } from '../book/systems.ts';
 import type { Skipped } from './table.ts';
 
 export interface ImportOutcome {

@@ -2,7 +2,7 @@
 // for the screens, the plan and the ties alike.
 import { answer, refuse, type Answer } from '../answer.ts';
 import type { BookReader, Design } from '../book/book.ts';
-import { rulesInForce, systemOf } from '../exchange/systems.ts';
+import { rulesInForce, systemOf } from '../book/systems.ts';
 import type { PointNm } from '../gang/findings.ts';
 import { takeOff, type TakeOff } from '../gang/take-off.ts';
 import type { HoledDesign } from '../plan/opposite-holes.ts';

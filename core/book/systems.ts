@@ -1,6 +1,6 @@
 // The panel systems of a book: which components belong to one, and which rule tables are in force.
 import { type Answer, refuse } from '../answer.ts';
-import type { BookComponent, RuleVersion } from '../book/book.ts';
+import type { BookComponent, RuleVersion } from './book.ts';
 import { type PanelSystem, panelSystem } from '../catalogue/system.ts';
 
 /** The components of a system, and those that belong to none and so serve in all. */
