@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { refuse } from '../../core/answer.ts';
 import type { OpenBook } from '../../core/book/open.ts';
-import { aFolder, aYard, component, done, movement, now, openingFigure, run } from './a-book.ts';
+import { aFolder, aYard, component, done, movement, now, openingFigure, rawHandle, run } from './a-book.ts';
 
 const stocked = async (): Promise<OpenBook> => {
   const book = await aYard(path.join(aFolder(), 'a.regang'));
@@ -91,6 +91,17 @@ describe('A command', () => {
       );
     expect(await take(41)).toMatchObject({ ok: false, error: { code: 'not-enough' } });
     expect(await take(40)).toEqual({ ok: true, value: null, repeated: false });
+  });
+
+  test('holds the writer’s lock of the file from its start, so that nothing is met half-way', async () => {
+    const book = await stocked();
+    const other = await rawHandle(book.file);
+    other.pragma('busy_timeout = 0');
+    await done(book, () => {
+      expect(() => other.exec('BEGIN IMMEDIATE')).toThrow('locked');
+      return Promise.resolve();
+    });
+    expect(() => other.exec('BEGIN IMMEDIATE; ROLLBACK')).not.toThrow();
   });
 
   test('with the id of a command of another name is refused', async () => {

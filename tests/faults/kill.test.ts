@@ -24,10 +24,18 @@ interface Writer {
   kill(): Promise<readonly string[]>;
 }
 
-function writer(file: string, name: string, what: 'work' | 'create' | 'migrate'): Writer {
+/** @param maximumKb no file may grow larger than that, as on a full disk; without it as large as it likes */
+function writer(
+  file: string,
+  name: string,
+  what: 'work' | 'create' | 'migrate',
+  maximumKb: number | 'unlimited' = 'unlimited',
+): Writer {
+  const limited = ['-c', `trap '' XFSZ; ulimit -f ${maximumKb}; exec "$0" "$@"`, process.execPath];
+  const [program, before] = maximumKb === 'unlimited' ? [process.execPath, []] : ['bash', limited];
   const child: ChildProcessByStdio<null, Readable, null> = spawn(
-    process.execPath,
-    [script, file, name, what],
+    program,
+    [...before, script, file, name, what],
     {
       stdio: ['ignore', 'pipe', 'inherit'],
     },
@@ -127,6 +135,23 @@ function expectWholeCommands(
   ).toEqual([]);
   return parts.size - acknowledged.length;
 }
+
+test('A disk that takes no more: the command is refused and undone, what was acknowledged before is there', async () => {
+  const file = path.join(aFolder(), 'a.regang');
+  const book = await aYard(file);
+  await done(book, (each) => each.appendMovements([openingFigure({ quantity: 100 })], now));
+  await book.close();
+  const full = writer(file, 'round0', 'work', 1024);
+  await full.said('refused');
+  const said = await full.kill();
+  expect(said.at(-1)).toMatch(/^refused (disk-full|book-not-writable): /u);
+  const acknowledged = said.filter((line) => line.startsWith('done ')).map((line) => line.slice(5));
+  expect(acknowledged.length).toBeGreaterThan(5);
+  const after = await opened(file);
+  expect(await after.read((reader) => reader.check())).toEqual([]);
+  const movements = await after.read((reader) => reader.movements({ limit: 1_000_000 }));
+  expect(expectWholeCommands(movements, acknowledged, said.join('\n'))).toBe(0);
+});
 
 test('A process killed while it makes a new book leaves no book or a whole one, 8 times', async () => {
   const throws = dice(someSeed());

@@ -53,7 +53,8 @@ async function work(book: OpenBook, name: string): Promise<void> {
       await writer.appendMovements([movementOf(`${commandId}-second`, 'HIRE', 'NORTH')], now);
       return { ok: true, value: null };
     });
-    say(done.ok ? `done ${commandId}` : `refused ${done.error.message}`);
+    say(done.ok ? `done ${commandId}` : `refused ${done.error.code}: ${done.error.message}`);
+    if (!done.ok) return;
   }
 }
 
