@@ -18,7 +18,7 @@ export function movementColumns(
   brief: boolean,
 ): readonly Column<MovementRow>[] {
   const all: readonly (Column<MovementRow> & { readonly brief?: number })[] = [
-    { id: 'number', header: 'No.', numeric: true, value: (row) => row.number, width: 62, brief: 60 },
+    { id: 'number', header: 'No.', numeric: true, value: (row) => row.number, width: 70, brief: 64 },
     {
       id: 'at',
       header: 'When',
@@ -26,7 +26,7 @@ export function movementColumns(
       show: (row) => words.full(row.at),
       text: (row) => words.full(row.at),
       width: 138,
-      brief: 126,
+      brief: 134,
     },
     {
       id: 'reason',
@@ -40,17 +40,17 @@ export function movementColumns(
       ),
       text: (row) => `${reasonWords[row.reason]} ${reversalText(row, links)}`,
       width: 190,
-      brief: 132,
+      brief: 176,
     },
     ...(brief ? [] : [componentColumn, nameColumn]),
     {
       id: 'quantity',
-      header: 'Quantity',
+      header: 'Pieces',
       numeric: true,
       value: (row) => row.quantity,
       show: (row) => <span className="entry">{groupDigits(String(row.quantity))}</span>,
       width: 82,
-      brief: 78,
+      brief: 62,
     },
     {
       id: 'places',
@@ -58,7 +58,7 @@ export function movementColumns(
       value: (row) => `${row.from} → ${row.to}`,
       show: (row) => <span className="entry">{`${row.from} → ${row.to}`}</span>,
       width: 170,
-      brief: 138,
+      brief: 122,
     },
     { id: 'condition', header: 'Condition', value: conditionText, width: 150 },
     { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 80 },

@@ -1,0 +1,73 @@
+// The chosen pour in full: where its gangs stand, loose pieces, gates by others, why it may be stripped
+// when, and what the core finds.
+import type { ReactNode } from 'react';
+import { useUnits } from '../../parts/units.tsx';
+import { GatesPart } from './gates-part.tsx';
+import { LoosePart } from './loose-part.tsx';
+import type { CellContext, PourRow } from './pour-shapes.ts';
+import { stripReasons } from './pour-words.ts';
+import { SidesPart } from './sides-part.tsx';
+import type { PourEdits } from './use-pour-edits.ts';
+
+export interface PartProps {
+  readonly row: PourRow;
+  readonly context: CellContext;
+  readonly edits: PourEdits;
+}
+
+export function PourDetail(props: PartProps): ReactNode {
+  const { row } = props;
+  const units = useUnits();
+  return (
+    <section className="pour-detail" aria-label={`Pour ${row.pour.code}`}>
+      <div className="pour-part part-sides">
+        <h2>
+          {row.pour.code} {row.pour.name}{' '}
+          <span className="soft part-fact">{units.area(row.areaM2)} of both sides</span>
+        </h2>
+        <SidesPart {...props} />
+      </div>
+      <div className="pour-part">
+        <h2>Loose pieces</h2>
+        <LoosePart {...props} />
+      </div>
+      <div className="pour-part">
+        <h2>Gates by others</h2>
+        <GatesPart {...props} />
+      </div>
+      <div className="pour-part">
+        <h2>When it may be stripped</h2>
+        <ol className="strip-reasons">
+          {stripReasons(row, props.context.timeZone).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ol>
+        <p className="forecast-word">A forecast, not a release: a named person clears the strip.</p>
+        <FindingLines row={row} />
+      </div>
+    </section>
+  );
+}
+
+function FindingLines(props: { readonly row: PourRow }): ReactNode {
+  const units = useUnits();
+  if (props.row.findings.length === 0) return null;
+  return (
+    <>
+      <h2 className="findings-title">Findings</h2>
+      <ul className="pour-findings">
+        {props.row.findings.map((finding) => (
+          <li key={`${finding.rule} ${finding.message}`} className={`note note-${finding.severity}`}>
+            <span className="note-word">{finding.severity}</span>
+            <span>
+              {finding.message}
+              {typeof finding.where === 'object' ? (
+                <span className="soft"> {units.length(finding.where.xNm)} along.</span>
+              ) : null}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

@@ -1,0 +1,97 @@
+// One pour in the table. Only the cell that has the focus is in the tab order; a refused text stands in its
+// cell with the reason under it.
+import { memo, type ReactNode, useEffect, useRef } from 'react';
+import { CellEditor } from './cell-editor.tsx';
+import { isCellId } from './pour-cells.ts';
+import { columnText, pourColumns } from './pour-columns.ts';
+import type { CellContext, PourRow } from './pour-shapes.ts';
+import { type CellDraft, cellWords, draftKey } from './use-pour-edits.ts';
+
+export interface RowProps {
+  readonly row: PourRow;
+  readonly index: number;
+  readonly context: CellContext;
+  readonly chosen: boolean;
+  /** Column of the focused cell where it is in this row. */
+  readonly focused: string | null;
+  /** Text with which editing began, where the focused cell is being edited. */
+  readonly editing: string | null;
+  readonly wantsFocus: boolean;
+  readonly drafts: ReadonlyMap<string, CellDraft>;
+  readonly onFocus: (index: number, column: string) => void;
+  readonly onEdit: (index: number, column: string) => void;
+  readonly onEnd: (text: string | null, next: 'stay' | 'right' | 'left') => void;
+}
+
+export const PourTableRow = memo(function PourTableRow(props: RowProps): ReactNode {
+  return (
+    <tr className={props.chosen ? 'selected' : undefined} aria-rowindex={props.index + 2}>
+      {pourColumns.map((column) => (
+        <PourCell key={column.id} {...props} column={column} />
+      ))}
+    </tr>
+  );
+});
+
+function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[number] }): ReactNode {
+  const { row, column, context } = props;
+  const focused = props.focused === column.id;
+  const cell = useRef<HTMLTableCellElement>(null);
+  const editable = isCellId(column.id);
+  const draft = props.drafts.get(draftKey(row.pour.code, column.id));
+  const text = draft?.text ?? columnText(row, column.id, context);
+  const editing = focused && editable && props.editing !== null;
+  const whyId = `why-${row.pour.code}-${column.id}`;
+  useEffect(() => {
+    if (!focused || !props.wantsFocus || editing) return;
+    // Only within the table: a filter being typed must not lose the focus to a row that moved up.
+    const active = document.activeElement;
+    if (active === document.body || cell.current?.closest('table')?.contains(active) === true)
+      cell.current?.focus();
+  }, [focused, props.wantsFocus, editing]);
+  const classes = [
+    column.numeric === true ? 'numeric' : undefined,
+    editable ? 'editable' : 'follows',
+    draft === undefined ? undefined : 'refused',
+    column.id === 'findings' ? findingClass(row) : undefined,
+    column.id === 'gates' && text !== '' ? 'gates-open' : undefined,
+  ];
+  return (
+    <td
+      ref={cell}
+      className={classes.filter(Boolean).join(' ')}
+      tabIndex={focused ? 0 : -1}
+      aria-readonly={!editable}
+      aria-invalid={draft === undefined ? undefined : true}
+      aria-describedby={draft === undefined ? undefined : whyId}
+      onFocus={(event) => {
+        if (event.target === cell.current) props.onFocus(props.index, column.id);
+      }}
+      onDoubleClick={() => {
+        if (editable) props.onEdit(props.index, column.id);
+      }}
+    >
+      {editing ? (
+        <CellEditor
+          label={`${row.pour.code}, ${isCellId(column.id) ? cellWords[column.id] : column.header}`}
+          begin={props.editing ?? text}
+          whole={props.editing === ''}
+          text={text}
+          onEnd={props.onEnd}
+        />
+      ) : (
+        text
+      )}
+      {draft === undefined ? null : (
+        <span id={whyId} className={focused ? 'cell-why' : 'visually-hidden'} role="alert">
+          {draft.message} {draft.hint}
+        </span>
+      )}
+    </td>
+  );
+}
+
+function findingClass(row: PourRow): string | undefined {
+  if (row.findings.some(({ severity }) => severity === 'stop')) return 'short-word';
+  return row.findings.some(({ severity }) => severity === 'caution') ? 'caution-word-ink' : undefined;
+}
