@@ -8,7 +8,7 @@ import { ComponentChoice } from '../../parts/component-choice.tsx';
 import { useJob } from '../../parts/job.tsx';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
-import { mondayOf } from '../../parts/zoned.ts';
+import { addDays, mondayOf } from '../../parts/zoned.ts';
 import { BoardHead } from './board-head.tsx';
 import { type BoardModel, boardModel } from './board-rows.ts';
 import { BoardTable } from './board-table.tsx';
@@ -18,6 +18,7 @@ import { CurveRow } from './curve-row.tsx';
 import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
 import { makeDayScale, spanOf } from './day-scale.ts';
+import { calendarDays } from './ghost.ts';
 import { desk, narrow, wall } from './metrics.ts';
 import { MoveField } from './move-field.tsx';
 import { PourPane } from './pour-pane.tsx';
@@ -52,14 +53,15 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const host = useHostState();
   const [now] = useState(() => new Date().toISOString());
   const today = todayOf(model, words.date(now));
+  const home = mondayOf(today ?? startOf(model));
   const view: BoardView = {
-    from: mondayOf(query.get('from') ?? today ?? board.job.planFrom),
+    from: mondayOf(query.get('from') ?? home),
     whole: query.get('weeks') === 'all',
     runs: query.get('rows') === 'run',
     wall: query.get('wall') === '1',
   };
   const selected = query.get('pour');
-  const moves = useMoves(board.job.code, today);
+  const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed));
   const { propose } = moves;
   const onSelect = useCallback((code: string | null) => change({ pour: code }), [change]);
   const onMove = useCallback((move: Move) => propose([move]), [propose]);
@@ -74,6 +76,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
         model={model}
         moves={moves.moves}
         answer={moves.answer}
+        isToday={today !== null}
         working={moves.working}
         keeping={moves.keeping}
         readOnly={host.data?.book?.readOnly === true}
@@ -88,7 +91,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
     <div className={view.wall ? 'screen board wall' : 'screen board'}>
       <Patterns />
       <BoardHead model={model} />
-      <BoardTools view={view} planFrom={board.job.planFrom} today={today} onChange={change}>
+      <BoardTools view={view} home={home} today={today !== null} onChange={change}>
         <MoveField pours={pours} onMoves={propose} onKeep={moves.keep} proposed={moves.moves.length > 0} />
       </BoardTools>
       <div className="screen-body">
@@ -109,6 +112,28 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
       <CautionLine />
     </div>
   );
+}
+
+/** Where today lies outside the plan: the first day that the moved pours touch, before or after the move. */
+function firstTouched(model: BoardModel, moves: readonly Move[]): string {
+  const dates = moves.flatMap((move) => {
+    const sides = model.byCode.get(move.pour)?.row.times.sides ?? [];
+    return sides.map((side) => {
+      const date = model.words.date(side.setFrom);
+      return move.workingDays < 0
+        ? addDays(date, calendarDays(date, move.workingDays, model.board.days))
+        : date;
+    });
+  });
+  return dates.toSorted()[0] ?? model.board.job.planFrom;
+}
+
+/** Where the board begins: when the plan does, or with its first pour where that is later. */
+function startOf(model: BoardModel): string {
+  const first = model.rows[0]?.row.times.sides[0]?.setFrom;
+  const { planFrom } = model.board.job;
+  const date = first === undefined ? planFrom : model.words.date(first);
+  return date > planFrom ? date : planFrom;
 }
 
 /** Today's date on the job, if the plan covers it; the demo's weeks are not today's. */
@@ -148,7 +173,8 @@ function BoardChart(props: {
     [model.rows, scale],
   );
   const runs = useMemo(() => (view.runs ? runRows(model, scale) : []), [model, scale, view.runs]);
-  const component = props.component ?? board.shortfalls[0]?.component ?? null;
+  const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
+  const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
   const sizes = { '--head': `${metrics.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
   return (
     <div className="board-chart" ref={sheet} style={sizes}>

@@ -2,9 +2,9 @@
 import type { ReactNode } from 'react';
 import { Button, Group, ToggleButton } from 'react-aria-components';
 import { Choice } from '../../parts/choice.tsx';
-import { dateWords } from '../../parts/time-words.ts';
+import { shortDate } from '../../parts/time-words.ts';
 import { Legend } from './legend.tsx';
-import { addDays, mondayOf } from '../../parts/zoned.ts';
+import { addDays } from '../../parts/zoned.ts';
 
 export interface BoardView {
   readonly from: string;
@@ -15,14 +15,14 @@ export interface BoardView {
 
 export function BoardTools(props: {
   readonly view: BoardView;
-  readonly planFrom: string;
-  /** Today's date on the job where the plan covers it. */
-  readonly today: string | null;
+  /** The Monday that is shown where the address names none. */
+  readonly home: string;
+  /** Whether that is this week, or only where the plan begins. */
+  readonly today: boolean;
   readonly children: ReactNode;
   readonly onChange: (changes: Readonly<Record<string, string | null>>) => void;
 }): ReactNode {
-  const { view, onChange } = props;
-  const home = mondayOf(props.today ?? props.planFrom);
+  const { view, home, onChange } = props;
   return (
     <div className="board-tools">
       {props.children}
@@ -36,7 +36,7 @@ export function BoardTools(props: {
             ←
           </Button>
           <Button isDisabled={view.whole || view.from === home} onPress={() => onChange({ from: null })}>
-            {props.today === null ? `Start, ${dateWords(home).slice(4)}` : 'This week'}
+            {props.today ? 'This week' : `Start, ${shortDate(home)}`}
           </Button>
           <Button
             isDisabled={view.whole}

@@ -136,17 +136,23 @@ function Stroke(props: { readonly kind: string }): ReactNode {
   );
 }
 
-/** Tops at least a line apart, in their order, kept inside the chart. */
+const lineHeight = 17;
+
+/** Tops at least a line apart, in their order, kept inside the chart: first pushed down, then back up. */
 function apart(tops: readonly number[]): readonly number[] {
   const order = tops.map((_, index) => index).sort((one, other) => (tops[one] ?? 0) - (tops[other] ?? 0));
   const placed = [...tops];
   let least = 0;
   for (const index of order) {
     placed[index] = Math.max(placed[index] ?? 0, least);
-    least = (placed[index] ?? 0) + 17;
+    least = (placed[index] ?? 0) + lineHeight;
   }
-  const down = Math.max(0, least - 17 - (curveHeight - 18));
-  return placed.map((top) => top - down);
+  let most = curveHeight - lineHeight;
+  for (const index of order.toReversed()) {
+    placed[index] = Math.min(placed[index] ?? 0, most);
+    most = (placed[index] ?? 0) - lineHeight;
+  }
+  return placed;
 }
 
 function curveWords(curves: Curves, scale: DayScale): string {

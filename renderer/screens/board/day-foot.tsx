@@ -39,15 +39,18 @@ function CrewDay(props: { readonly day: DayBox }): ReactNode {
         <span style={{ width: `${share * 100}%` }} />
       </span>
       <span className="crew-number">
-        {day.width < 60
-          ? needed === 0
-            ? ''
-            : Math.round(needed)
-          : `${hoursText(needed)} of ${hoursText(there)}`}
-        {over && day.width >= 74 ? ' over' : ''}
+        {crewWords(needed, there, day.width)}
+        {over && day.width >= 104 ? ' over' : ''}
       </span>
     </div>
   );
+}
+
+/** "60 of 42.5", "60 of 43" or "60", by the room there is. */
+function crewWords(needed: number, there: number, width: number): string {
+  if (width < 56) return needed === 0 ? '' : String(Math.round(needed));
+  const text = width < 96 ? (hours: number) => String(Math.round(hours)) : hoursText;
+  return `${text(needed)} of ${text(there)}`;
 }
 
 function hoursText(hours: number): string {

@@ -12,7 +12,7 @@ export interface Metrics {
   readonly text: number;
 }
 
-export const desk: Metrics = { row: 42, runRow: 32, track: 12, a: 6, b: 24, head: 176, ends: 236, text: 12 };
+export const desk: Metrics = { row: 42, runRow: 32, track: 12, a: 6, b: 24, head: 204, ends: 236, text: 12 };
 export const wall: Metrics = { row: 84, runRow: 56, track: 22, a: 15, b: 47, head: 250, ends: 380, text: 20 };
 /** At the narrowest windows the words beside the chart give way first. */
-export const narrow: Metrics = { ...desk, head: 148, ends: 168 };
+export const narrow: Metrics = { ...desk, head: 196, ends: 150 };

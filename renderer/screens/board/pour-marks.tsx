@@ -4,7 +4,7 @@ import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
 import { gateWords, type PourRow } from './board-rows.ts';
 import type { DayScale } from './day-scale.ts';
-import type { Metrics } from './metrics.ts';
+import { type Metrics, wall } from './metrics.ts';
 import type { Bar } from './pour-bars.ts';
 
 interface MarksProps {
@@ -83,7 +83,6 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
   const start = scale.x(bars.fromMs);
   const gates = gateWords(row.row)?.text;
   const after = end + 8 + room < scale.width;
-  const before = start - 8 - room > 0;
   if (day < widthForHours && metrics.text <= 12) return null;
   return (
     <>
@@ -97,21 +96,24 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
           {words.time(row.row.times.finishAt)}
         </text>
       ) : null}
-      {gates !== undefined && after && start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
+      {metrics === wall &&
+      gates !== undefined &&
+      after &&
+      start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
         <text className="gate-words" x={start - 7} y={middle} textAnchor="end">
           {gates}
         </text>
       ) : null}
-      {bars.stripFromMs >= scale.toMs || (!after && !before) ? null : (
+      {scale.shows(bars.stripFromMs, bars.toMs) ? (
         <text
           className="strip-words"
-          x={after ? end + 7 : start - 7}
+          x={after ? end + 7 : scale.x(bars.stripFromMs) - 3}
           y={middle}
           textAnchor={after ? 'start' : 'end'}
         >
           {strip}
         </text>
-      )}
+      ) : null}
     </>
   );
 }

@@ -18,11 +18,12 @@ export interface Moves {
 
 const none: readonly Move[] = [];
 
-export function useMoves(job: string, today: string | null): Moves {
+/** `today` is the day whose steps and whose next day's steps are compared, for the moves that are proposed. */
+export function useMoves(job: string, todayOf: (moves: readonly Move[]) => string): Moves {
   const [moves, setMoves] = useState<readonly Move[]>(none);
   const asked = useCore(
     'plan.whatif',
-    { job, moves: moves.map((move) => ({ ...move })), ...(today === null ? {} : { today }) },
+    { job, moves: moves.map((move) => ({ ...move })), today: todayOf(moves) },
     { enabled: moves.length > 0 },
   );
   const command = useCommand('pour.move');

@@ -14,6 +14,8 @@ interface WhatifPaneProps {
   readonly model: BoardModel;
   readonly moves: readonly Move[];
   readonly answer: Whatif | undefined;
+  /** Whether the two days compared are really today and tomorrow. */
+  readonly isToday: boolean;
   readonly working: boolean;
   readonly keeping: boolean;
   readonly readOnly: boolean;
@@ -56,7 +58,7 @@ export function WhatifPane(props: WhatifPaneProps): ReactNode {
           <output className="soft">Planning it …</output>
         ) : null
       ) : (
-        <Difference model={props.model} answer={answer} />
+        <Difference model={props.model} answer={answer} isToday={props.isToday} />
       )}
     </aside>
   );
@@ -69,7 +71,11 @@ function isButton(target: EventTarget | null): boolean {
   );
 }
 
-function Difference(props: { readonly model: BoardModel; readonly answer: Whatif }): ReactNode {
+function Difference(props: {
+  readonly model: BoardModel;
+  readonly answer: Whatif;
+  readonly isToday: boolean;
+}): ReactNode {
   const { answer, model } = props;
   const units = useUnits();
   const { words } = model;
@@ -137,7 +143,7 @@ function Difference(props: { readonly model: BoardModel; readonly answer: Whatif
         </li>
       </Part>
       <Part
-        title={`Today and tomorrow, from ${dateWords(answer.today)}`}
+        title={props.isToday ? 'Today and tomorrow' : `${dateWords(answer.today)} and the day after`}
         none={
           answer.droppedSteps.length + answer.addedSteps.length === 0
             ? 'The crew does what it was told.'

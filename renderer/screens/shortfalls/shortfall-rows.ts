@@ -74,9 +74,9 @@ export function restsOnWords(restsOn: Shortfall['restsOn']): string {
     case 'counted':
       return 'counted';
     case 'taken-from-list':
-      return 'a list, not counted';
+      return 'from a list';
     case 'estimated':
-      return 'an estimate';
+      return 'estimated';
     case 'nothing':
       return 'no figure';
     default:

@@ -12,36 +12,18 @@ export function TightList(props: {
   return (
     <section className="tight">
       <h2>Next to break</h2>
-      <table className="plain">
-        <thead>
-          <tr>
-            <th scope="col">Component</th>
-            <th scope="col" className="numeric">
-              Held
-            </th>
-            <th scope="col" className="numeric">
-              Stock
-            </th>
-            <th scope="col">Tightest</th>
-          </tr>
-        </thead>
-        <tbody>
-          {props.tightest.map((one) => (
-            <tr key={one.component}>
-              <td>
-                <Link
-                  href={`/board?curve=${encodeURIComponent(one.component)}&from=${props.words.date(one.at)}`}
-                >
-                  <b>{one.component}</b> {one.name}
-                </Link>
-              </td>
-              <td className="numeric">{one.held}</td>
-              <td className="numeric">{one.stock}</td>
-              <td>{tightWords(one, props.words)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <ul>
+        {props.tightest.map((one) => (
+          <li key={one.component}>
+            <Link href={`/board?curve=${encodeURIComponent(one.component)}&from=${props.words.date(one.at)}`}>
+              <b>{one.component}</b> {one.name}
+            </Link>
+            <span className="soft">
+              {one.held} held of {one.stock}, {tightWords(one, props.words)}
+            </span>
+          </li>
+        ))}
+      </ul>
     </section>
   );
 }

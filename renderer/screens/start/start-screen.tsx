@@ -29,7 +29,7 @@ export function StartScreen(props: { readonly host: HostOutput<'host.state'> }):
             <h2>Open the demo job</h2>
             <p>
               An invented treatment works: 27 pours in eight weeks, a yard, a panel system with its rule
-              tables. Nothing you do to it can be lost or matters.
+              tables. Move its pours, break its plan, begin it again.
             </p>
             <Button className="primary" isDisabled={file.busy} onPress={file.demo}>
               {file.busy ? 'Opening …' : 'Open the demo job'}
