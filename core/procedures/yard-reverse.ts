@@ -1,7 +1,7 @@
 // Takes a movement back by booking its opposite; the first entry stays as it was written.
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
-import { momentMs } from '../yard/moment.ts';
+import { reversalOf } from '../yard/movement.ts';
 import { command } from './procedure.ts';
 import { commandId } from './shapes.ts';
 
@@ -20,34 +20,10 @@ export const yardReverse = command({
       return refuse('unknown-movement', `There is no movement ${reverses} in this book.`, {
         field: 'movement',
       });
-    await book.appendMovements(
-      [
-        {
-          id,
-          component: booked.component,
-          quantity: booked.quantity,
-          owner: booked.owner,
-          from: booked.to,
-          to: booked.from,
-          condition: booked.conditionAfter,
-          conditionAfter: booked.condition,
-          reason: 'reversal',
-          at: later(at, booked.at),
-          who,
-          noteNumber: booked.noteNumber,
-          remark,
-          basis: null,
-          basisDate: null,
-          reverses,
-        },
-      ],
-      at,
-    );
+    // Taken back from the moment on at which it was said to happen: it never did. When it was taken back, the
+    // ledger notes by itself.
+    const reversal = reversalOf(booked, { id, at: booked.at, who, remark });
+    await book.appendMovements([reversal], at);
     return answer({ reversal: id });
   },
 });
-
-/** What was booked for a time to come is taken back from that time on. */
-function later(one: string, other: string): string {
-  return (momentMs(one) ?? 0) >= (momentMs(other) ?? 0) ? one : other;
-}

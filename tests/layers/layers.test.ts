@@ -55,6 +55,15 @@ function lint(file: string, imported: string): string {
   return stdout;
 }
 
+function compile(text: string): string {
+  write('core/plan/wrong.ts', text);
+  const { stdout } = spawnSync(bin('tsc'), ['-p', 'core/tsconfig.pure.json'], {
+    cwd: folder,
+    encoding: 'utf8',
+  });
+  return stdout;
+}
+
 beforeAll(() => {
   copyFileSync(path.join(root, '.oxlintrc.json'), path.join(folder, '.oxlintrc.json'));
   writeFileSync(path.join(folder, 'package.json'), '{"type":"module"}');
@@ -80,15 +89,6 @@ describe('the linter', () => {
 });
 
 describe('the compiler of the pure folders', () => {
-  const compile = (text: string): string => {
-    write('core/plan/wrong.ts', text);
-    const { stdout } = spawnSync(bin('tsc'), ['-p', 'core/tsconfig.pure.json'], {
-      cwd: folder,
-      encoding: 'utf8',
-    });
-    return stdout;
-  };
-
   beforeAll(() => {
     copyFileSync(path.join(root, 'tsconfig.json'), path.join(folder, 'tsconfig.json'));
     copyFileSync(
