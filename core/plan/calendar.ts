@@ -4,7 +4,7 @@ import { dayOfDate, weekdayOfDay, zoneDays, type ZoneDays } from './days.ts';
 import { unitsOfHours } from './hours.ts';
 import { minuteOfDay, type Shifts } from './shifts.ts';
 
-export { checkShifts, shiftsInput, type Shifts } from './shifts.ts';
+export { checkShifts, type Shifts } from './shifts.ts';
 
 /** One shift, from its start up to but not including its end. */
 export interface ShiftInterval {
@@ -31,10 +31,10 @@ export interface Scale {
   readonly originMs: number;
 }
 
-export const milliseconds: Scale = { unitsPerMs: 1, originMs: 0 };
+const milliseconds: Scale = { unitsPerMs: 1, originMs: 0 };
 
 /** Clock time: every hour is an hour of work. */
-export function clockCalendar(): Calendar {
+function clockCalendar(): Calendar {
   return {
     workBefore: (at, work) => at - work,
     workAfter: (at, work) => at + work,

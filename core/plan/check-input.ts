@@ -5,6 +5,7 @@ import type { PlanInput } from './contract.ts';
 import type { Instants } from './instants.ts';
 import { checkShifts, minuteOfDay, type Shifts } from './shifts.ts';
 
+const turnsAtMost = 4000;
 const yearsAtMost = 20;
 const msOfYears = yearsAtMost * 366 * 86_400_000;
 
@@ -12,6 +13,7 @@ export function checkPlanInput(input: PlanInput, instants: Instants): Refusal | 
   const components = new Set(input.components.map(({ code }) => code));
   const designs = new Set(input.designs.map(({ code }) => code));
   return (
+    checkSize(input) ??
     twice(
       input.components,
       ({ code }) => code,
@@ -48,6 +50,19 @@ export function checkPlanInput(input: PlanInput, instants: Instants): Refusal | 
       : (checkShifts(input.shifts) ?? checkWork(input, input.shifts))) ??
     checkSpan(input, instants)
   );
+}
+
+/** Every pair of turns is looked at, so their number is limited by memory. */
+function checkSize({ turns }: PlanInput): Refusal | undefined {
+  if (turns.length <= turnsAtMost) return undefined;
+  return refuse(
+    'too-many-turns',
+    `The plan has ${turns.length} turns; at most ${turnsAtMost} can be planned at once.`,
+    {
+      field: 'turns',
+      hint: 'Maybe the job can be planned in stretches of time.',
+    },
+  ).error;
 }
 
 function twice<T>(

@@ -17,23 +17,25 @@ const instant = z
 const code = z.string().min(1);
 /** Pieces: at most a million to a line, so that sums stay whole. */
 const quantity = z.int().min(0).max(1_000_000);
+/** Stock may be a number that stands for plenty. */
+const stocked = z.int().min(0).max(1_000_000_000);
 const pieces = z.record(code, quantity);
 /** Hours, at most as many as ten years have. */
 const hours = z.number().min(0).max(100_000);
 /** Minor units of money, per hour or day; parts of a unit are allowed in a rate. */
 const money = z.number().min(0).max(1e12);
 
-export const componentInput = z.strictObject({
+const componentInput = z.strictObject({
   code,
-  stock: z.union([quantity, z.array(z.strictObject({ from: instant, quantity }))]).meta({
+  stock: z.union([stocked, z.array(z.strictObject({ from: instant, quantity: stocked }))]).meta({
     description: 'Pieces there are; as a list, the level from each instant on, 0 before the first',
   }),
   hirePerDay: money.nullable().meta({ description: 'null: cannot be hired' }),
 });
 
-export const designInput = z.strictObject({ code, pieces, assembleH: hours, breakDownH: hours });
+const designInput = z.strictObject({ code, pieces, assembleH: hours, breakDownH: hours });
 
-export const turnInput = z.strictObject({
+const turnInput = z.strictObject({
   id: code,
   design: code,
   from: instant,
@@ -41,9 +43,9 @@ export const turnInput = z.strictObject({
   built: z.boolean().optional(),
 });
 
-export const looseInput = z.strictObject({ id: code, pieces, from: instant, to: instant });
+const looseInput = z.strictObject({ id: code, pieces, from: instant, to: instant });
 
-export const turnaroundInput = z.strictObject({
+const turnaroundInput = z.strictObject({
   flyOnH: hours,
   regangBaseH: hours,
   regangPerPieceH: z.union([hours, z.record(code, hours)]),
@@ -69,7 +71,7 @@ export type PlanInput = z.output<typeof planInput>;
 
 const whole = z.int();
 
-export const shortfall = z.strictObject({
+const shortfall = z.strictObject({
   component: code,
   from: z.string(),
   to: z.string(),

@@ -35,7 +35,7 @@ export function exactCost(model: Model, followers: Followers): ExactCost {
   return { labour: labourGrains(model, followers), hire, unmet };
 }
 
-export function labourGrains(model: Model, followers: Followers): bigint {
+function labourGrains(model: Model, followers: Followers): bigint {
   let labour = 0n;
   for (const first of firstTurns(followers)) {
     if (model.built[first] !== true) labour += model.assembleGrains[model.design[first] ?? 0] ?? 0n;

@@ -4,7 +4,7 @@ import { assemblyFrom, brokenDownAt } from './holding.ts';
 import type { Model } from './model.ts';
 
 /** Money of the search is in plain numbers: grains where all sums stay whole, else minor units. */
-export interface SearchMoney {
+interface SearchMoney {
   /** Whether equal amounts are exactly equal. */
   readonly exact: boolean;
   readonly perGrain: number;

@@ -3,7 +3,7 @@
 import type { Model } from './model.ts';
 
 /** Whether two designs have a piece in common. */
-export function sharePiece(model: Model, left: number, right: number): boolean {
+function sharePiece(model: Model, left: number, right: number): boolean {
   const count = model.codes.length;
   for (let index = 0; index < count; index += 1) {
     if ((model.pieces[left * count + index] ?? 0) > 0 && (model.pieces[right * count + index] ?? 0) > 0)

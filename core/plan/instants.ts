@@ -18,7 +18,7 @@ export interface Instants {
 }
 
 /** The first instant of the input in the order of the contract; undefined where there is none. */
-export function firstInstant(input: PlanInput): string | undefined {
+function firstInstant(input: PlanInput): string | undefined {
   for (const { stock } of input.components) {
     const first = typeof stock === 'number' ? undefined : stock[0];
     if (first !== undefined) return first.from;

@@ -59,7 +59,7 @@ export function descend(
 }
 
 /** Carries a move out and answers true where it makes the plan better. */
-export function takeIfBetter(standing: Standing, move: Move): boolean {
+function takeIfBetter(standing: Standing, move: Move): boolean {
   const change = standing.grid.change(move.parts);
   if (!isBetter(standing, move, change)) return false;
   take(standing, move, change);

@@ -2,7 +2,7 @@
 // hours and money become exact whole numbers. Everything else of the planner stands on this.
 import { calendarOf, type Calendar } from './calendar.ts';
 import type { PlanInput } from './contract.ts';
-import { dayMs, zoneDays } from './days.ts';
+import { zoneDays } from './days.ts';
 import { unitsOfHours } from './hours.ts';
 import type { Instants } from './instants.ts';
 import { grainsOf, type Grains } from './money.ts';
@@ -14,7 +14,7 @@ export interface Steps {
   readonly levels: readonly number[];
 }
 
-export interface ModelLoose {
+interface ModelLoose {
   readonly id: string;
   readonly from: number;
   /** When the pieces are free again: cleaned. */
@@ -129,9 +129,4 @@ function stepsOf(stock: PlanInput['components'][number]['stock'], unitsOf: (text
   const sorted = stock.map(({ from, quantity }) => ({ at: unitsOf(from), quantity }));
   sorted.sort((left, right) => left.at - right.at);
   return { times: sorted.map(({ at }) => at), levels: sorted.map(({ quantity }) => quantity) };
-}
-
-/** Units of an ordinary day. */
-export function unitsOfDay(model: Model): number {
-  return dayMs * model.instants.scale.unitsPerMs;
 }

@@ -10,7 +10,7 @@ export function shortfallsOf(model: Model, followers: Followers): Shortfall[] {
   return shortfallsOfHolds(model, holdsOf(model, followers));
 }
 
-export function shortfallsOfHolds(model: Model, holds: readonly Hold[]): Shortfall[] {
+function shortfallsOfHolds(model: Model, holds: readonly Hold[]): Shortfall[] {
   const found: Shortfall[] = [];
   for (const [component, own] of holdsByComponent(model, holds).entries()) {
     const { textOf } = model.instants;

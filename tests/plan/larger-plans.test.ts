@@ -69,6 +69,15 @@ describe('plans of 30 turns', () => {
     expect(bettered).toBeGreaterThan(0);
   });
 
+  test('improveSeconds ends by the clock that the door gives: two seconds of it, and then the answer says how long it took', () => {
+    let nowMs = 5000;
+    const longer = planReuse({ ...inputs[1]!.input, improveSeconds: 2 }, () => (nowMs += 10));
+    if (!longer.ok) throw new Error(longer.error.message);
+    expect(longer.value.milliseconds).toBeGreaterThanOrEqual(longer.value.proven ? 10 : 2000);
+    expect(longer.value.milliseconds).toBeLessThan(2200);
+    expect(longer.value.cost.unmet).toBeLessThanOrEqual(plan(inputs[1]!.input).cost.unmet);
+  });
+
   test('improveSteps 0 is the instant plan', () => {
     const { input, answer } = made[0]!;
     expect(plan({ ...input, improveSteps: 0 })).toEqual(answer);

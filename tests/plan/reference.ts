@@ -7,7 +7,7 @@ const hourNs = 3_600_000_000_000n;
 const dayMs = 86_400_000;
 
 /** A decimal as a whole number of billionths; the tests use no finer ones. */
-export function billionths(value: number): bigint {
+function billionths(value: number): bigint {
   const scaled = value * 1e9;
   const whole = Math.round(scaled);
   if (Math.abs(scaled - whole) > 1e-3) throw new Error(`${value} has more than nine decimals`);
@@ -103,7 +103,7 @@ function workBetween(input: PlanInput, from: bigint, to: bigint): bigint {
 }
 
 /** Walks back shift by shift until the work is done. */
-export function refBefore(input: PlanInput, at: bigint, work: bigint): bigint {
+function refBefore(input: PlanInput, at: bigint, work: bigint): bigint {
   if (work === 0n) return at;
   if (input.shifts === undefined) return at - work;
   let left = work;
@@ -116,7 +116,7 @@ export function refBefore(input: PlanInput, at: bigint, work: bigint): bigint {
   throw new Error('The list of shifts is too short');
 }
 
-export function refAfter(input: PlanInput, at: bigint, work: bigint): bigint {
+function refAfter(input: PlanInput, at: bigint, work: bigint): bigint {
   if (work === 0n) return at;
   if (input.shifts === undefined) return at + work;
   let left = work;
@@ -143,7 +143,7 @@ function designOf(input: PlanInput, turn: Turn): PlanInput['designs'][number] {
 }
 
 /** Billionths of hours. */
-export function refRegang(input: PlanInput, earlier: Turn, later: Turn): bigint {
+function refRegang(input: PlanInput, earlier: Turn, later: Turn): bigint {
   if (earlier.design === later.design) return 0n;
   const { regangH = [], regangBaseH, regangPerPieceH } = input.turnaround;
   const entry = regangH.find(({ from, to }) => from === earlier.design && to === later.design);
@@ -168,7 +168,7 @@ export function refMayFollow(input: PlanInput, earlier: Turn, later: Turn): bool
   return shared && workBetween(input, flown, nsOf(later.from)) >= hoursNs(refRegang(input, earlier, later));
 }
 
-export interface RefHold {
+interface RefHold {
   code: string;
   n: number;
   from: bigint;
@@ -187,7 +187,7 @@ function common(left: Pieces, right: Pieces): Pieces {
 }
 
 /** What a plan holds and the billionths of hours of work it takes. */
-export function refHolds(
+function refHolds(
   input: PlanInput,
   runs: readonly (readonly string[])[],
 ): { holds: RefHold[]; hours: bigint } {
@@ -238,7 +238,7 @@ function fail(id: string): never {
   throw new Error(`No turn ${id}`);
 }
 
-export function refStock(input: PlanInput, code: string, at: bigint): number {
+function refStock(input: PlanInput, code: string, at: bigint): number {
   const stock = input.components.find((component) => component.code === code)?.stock ?? 0;
   if (typeof stock === 'number') return stock;
   let level = 0;

@@ -436,6 +436,14 @@ describe('input that one field alone cannot show to be wrong', () => {
       },
     ],
   ];
+  test('4,001 turns are too many at once', () => {
+    const turns = Array.from({ length: 4001 }, (_, index) => ({ ...first, id: `T${index}` }));
+    expect(planReuse({ ...input, turns }, () => 0)).toMatchObject({
+      ok: false,
+      error: { code: 'too-many-turns', field: 'turns' },
+    });
+  });
+
   test.each(cases)('%s at %s', (code, field, wrong) => {
     const made = planReuse(planInput.parse(wrong), () => 0);
     expect(made.ok ? 'not refused' : { code: made.error.code, field: made.error.field }).toEqual({
