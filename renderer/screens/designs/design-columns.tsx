@@ -11,12 +11,12 @@ export function designColumns(
 ): readonly Column<DesignSummary>[] {
   const narrow = room === 'narrow';
   return [
-    { id: 'code', header: 'Code', value: (row) => row.code, width: narrow ? 82 : 100 },
+    { id: 'code', header: 'Code', value: (row) => row.code, width: room === 'list' ? 100 : 70 },
     {
       id: 'name',
       header: 'Name',
       value: (row) => row.name,
-      width: narrow ? 122 : room === 'half' ? 150 : 260,
+      width: room === 'list' ? 260 : 138,
     },
     {
       id: 'size',
@@ -38,7 +38,7 @@ export function designColumns(
       width: 88,
       hidden: narrow,
     },
-    { id: 'pieces', header: 'Pieces', numeric: true, value: (row) => row.pieces, width: 70, hidden: narrow },
+    { id: 'pieces', header: 'Pieces', numeric: true, value: (row) => row.pieces, width: 66, hidden: narrow },
     {
       id: 'area',
       header: 'Area',

@@ -10,7 +10,18 @@ import { EdgeNames, ScaleBar } from './elevation-frame.tsx';
 import type { Mark } from './elevation-marks.ts';
 import { markWords, Piece } from './elevation-pieces.tsx';
 import { PanelWords } from './panel-words.tsx';
-import { fit, fitted, seen, type View, viewByKey, zoomAt, zoomStep } from './elevation-view.ts';
+import type { BoxPx } from './label-place.ts';
+import {
+  fit,
+  fitted,
+  type Scale,
+  seen,
+  toPx,
+  type View,
+  viewByKey,
+  zoomAt,
+  zoomStep,
+} from './elevation-view.ts';
 import { Pins } from './finding-pin.tsx';
 import { type NumberedFinding, pins } from './finding-pins.ts';
 import type { Lit, Pointed } from './lit.ts';
@@ -39,6 +50,9 @@ export function Elevation(props: {
   const chains = useMemo(() => dimensionChains([...design.panels, ...design.fillers]), [design]);
   const scale = seen(fit(summary, frame, margins), view);
   useWheel(frameRef, setView);
+  const inTheWay = [...marks, { kind: 'centre' as const, ...design.centreOfGravity }].flatMap((mark) =>
+    boxInTheWay(mark, scale),
+  );
 
   const step = (by: 1 | -1): void => {
     const next = (stepped + by + marks.length) % Math.max(1, marks.length);
@@ -117,6 +131,7 @@ export function Elevation(props: {
                     scale={scale}
                     units={units}
                     lit={lit.marks?.has(mark.id) === true}
+                    inTheWay={inTheWay}
                   />
                 ) : null,
               )}
@@ -149,6 +164,18 @@ export function Elevation(props: {
       <output className="visually-hidden">{said === undefined ? '' : markWords(said, units)}</output>
     </figure>
   );
+}
+
+/** What words on a panel must not hide: holes, level rails, the centre of gravity. */
+function boxInTheWay(
+  mark: Mark | (DesignDetail['centreOfGravity'] & { readonly kind: 'centre' }),
+  scale: Scale,
+): readonly BoxPx[] {
+  const { x, y } = toPx(scale, mark);
+  if (mark.kind === 'centre') return [{ x: x - 10, y: y - 10, width: 20, height: 20 }];
+  if (mark.kind === 'hole') return [{ x: x - 6, y: y - 6, width: 12, height: 12 }];
+  if (mark.kind !== 'rail' || mark.direction === 'upright') return [];
+  return [{ x, y: y - 6, width: mark.lengthNm * scale.pxPerNm, height: 12 }];
 }
 
 /** The wheel zooms about the pointer. Listened to by hand, as the page must not scroll meanwhile. */

@@ -35,7 +35,9 @@ export function FindingsList(props: {
                 <span className={`severity severity-${finding.severity}`}>{finding.severity}</span>{' '}
                 {finding.message}
                 <span className="soft design-finding-source">
-                  {finding.where === undefined ? '' : `${placeInWords(finding.where, system)} · `}
+                  {finding.where === undefined || finding.where === finding.rule
+                    ? ''
+                    : `${placeInWords(finding.where, system)} · `}
                   {finding.source ?? `rule: ${ruleInWords(finding.rule)}`}
                 </span>
               </div>

@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import type { Units } from '../../parts/units.tsx';
 import type { PanelMark } from './elevation-marks.ts';
 import { box } from './elevation-pieces.tsx';
+import { type BoxPx, labelPlace } from './label-place.ts';
 import type { Scale } from './elevation-view.ts';
 
 /** Whether a text of 11 to 12 px fits into so many pixels, by the width of a usual letter. */
@@ -16,6 +17,8 @@ export function PanelWords(props: {
   readonly scale: Scale;
   readonly units: Units;
   readonly lit: boolean;
+  /** What the words must not hide, in pixels. */
+  readonly inTheWay: readonly BoxPx[];
 }): ReactNode {
   const { mark, units } = props;
   const { x, y, width, height } = box(props.scale, mark);
@@ -26,7 +29,14 @@ export function PanelWords(props: {
   const showCode = turned || (roomFor(mark.panel, width) && height > 16);
   if (!showCode) return null;
   const onSide = mark.onSide && roomFor(`${mark.panel} on its side`, along) ? ' on its side' : '';
-  const middle = { x: x + width / 2, y: y + height / 2 };
+  const long =
+    (showSize ? Math.max(size.length, mark.panel.length + onSide.length) : mark.panel.length) * 6.4;
+  const deep = showSize ? 27 : 14;
+  const middle = labelPlace(
+    { x, y, width, height },
+    turned ? { width: deep, height: long } : { width: long, height: deep },
+    props.inTheWay,
+  );
   return (
     <g
       className={props.lit ? 'panel-words lit' : 'panel-words'}

@@ -39,7 +39,7 @@ export function TakeoffTable(props: {
             <th scope="col">Component</th>
             <th scope="col">Name</th>
             <th scope="col" className="numeric">
-              Quantity
+              Pieces
             </th>
             <th scope="col" className="numeric">
               Weight

@@ -19,17 +19,21 @@ export function WhereItStands(props: { readonly turns: DesignDetail['turns'] }):
             <tr>
               <th scope="col">Pour</th>
               <th scope="col">Side</th>
-              <th scope="col">From setting</th>
-              <th scope="col">To end of strip</th>
+              <th scope="col" className="numeric">
+                Gangs
+              </th>
+              <th scope="col">Set from</th>
+              <th scope="col">Strip ends</th>
             </tr>
           </thead>
           <tbody>
-            {props.turns.map((turn, index) => (
-              <tr key={`${turn.job} ${turn.pour} ${turn.side} ${index}`}>
+            {together(props.turns).map(({ turn, gangs }) => (
+              <tr key={`${turn.job} ${turn.pour} ${turn.side} ${turn.from} ${turn.to}`}>
                 <td>
                   <Link href={`/pours/${encodeURIComponent(turn.pour)}`}>{turn.pour}</Link>
                 </td>
                 <td>{turn.side}</td>
+                <td className="numeric">{gangs}</td>
                 <td>{words.full(turn.from)}</td>
                 <td>{words.full(turn.to)}</td>
               </tr>
@@ -39,4 +43,24 @@ export function WhereItStands(props: { readonly turns: DesignDetail['turns'] }):
       )}
     </section>
   );
+}
+
+/** Gangs of one design that stand on one side at the same time are one line with their number. */
+function together(
+  turns: DesignDetail['turns'],
+): { readonly turn: DesignDetail['turns'][number]; readonly gangs: number }[] {
+  const lines: { turn: DesignDetail['turns'][number]; gangs: number }[] = [];
+  for (const turn of turns) {
+    const same = lines.find(
+      ({ turn: one }) =>
+        one.job === turn.job &&
+        one.pour === turn.pour &&
+        one.side === turn.side &&
+        one.from === turn.from &&
+        one.to === turn.to,
+    );
+    if (same === undefined) lines.push({ turn, gangs: 1 });
+    else same.gangs += 1;
+  }
+  return lines;
 }

@@ -15,7 +15,7 @@ export function LoosePart(props: PartProps): ReactNode {
     <table className="plain">
       <thead>
         <tr>
-          <th scope="col">Component</th>
+          <th scope="col">Piece</th>
           <th scope="col" className="numeric">
             Pieces
           </th>

@@ -16,6 +16,8 @@ import { PourTableRow } from './pour-row.tsx';
 import type { CellContext, PourRow } from './pour-shapes.ts';
 import type { PourEdits } from './use-pour-edits.ts';
 
+const tableWidthPx = pourColumns.reduce((sum, column) => sum + column.widthPx, 0);
+
 interface Focus {
   readonly index: number;
   readonly column: string;
@@ -116,6 +118,7 @@ export function PourGrid(props: {
     <div className="table-scroll pour-scroll" ref={scroller}>
       <table
         className="pour-table"
+        style={{ width: tableWidthPx }}
         // oxlint-disable-next-line jsx-a11y/no-noninteractive-element-to-interactive-role -- cells take keys
         role="grid"
         aria-label="Pours in their sequence"
