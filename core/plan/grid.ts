@@ -93,7 +93,8 @@ export class Grid {
     this.layNothing();
     let labour = 0;
     for (const part of partsOf(this.edges, followers)) {
-      this.apply([part]);
+      this.collect([part]);
+      this.flush(false);
       labour += this.labourOf(part);
     }
     const { unmet, cost } = this.hireOfDays();
@@ -133,7 +134,7 @@ export class Grid {
   /** Puts the parts on the grid. */
   apply(parts: readonly Part[]): void {
     this.collect(parts);
-    this.flush();
+    this.flush(true);
   }
 
   private labourOf({ kind, which }: Part): number {
@@ -254,8 +255,8 @@ export class Grid {
     return sum;
   }
 
-  /** Adds the breakpoints collected to the grid and renews the days they touch. */
-  private flush(): void {
+  /** Adds the breakpoints collected to the grid, and renews the days they touch unless all are renewed later. */
+  private flush(renew: boolean): void {
     for (const index of this.touched) {
       const base = index * room;
       const end = base + (this.breakCount[index] ?? 0);
@@ -269,6 +270,7 @@ export class Grid {
           this.excess[cell] = (this.excess[cell] ?? 0) + by;
       }
       this.breakCount[index] = 0;
+      if (!renew) continue;
       const first = this.dayAt[this.breakAt[base] ?? 0] ?? 0;
       this.renewDays(index, first, this.dayAt[this.breakAt[end - 1] ?? 0] ?? first);
     }

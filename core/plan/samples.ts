@@ -98,21 +98,25 @@ function standingAt(
   const count = components.length;
   const standing = new Float64Array((times.length + 1) * count);
   const add = (index: number, quantity: number, from: number, to: number): void => {
-    const [begin, end] = [sampleFrom(times, from) * count + index, sampleFrom(times, to) * count + index];
+    const [begin, end] = [from * count + index, to * count + index];
     standing[begin] = (standing[begin] ?? 0) + quantity;
     standing[end] = (standing[end] ?? 0) - quantity;
   };
-  for (const [turn, from] of model.from.entries()) {
+  for (let turn = 0; turn < model.from.length; turn += 1) {
+    const begin = sampleFrom(times, model.from[turn] ?? 0);
+    const end = sampleFrom(times, model.to[turn] ?? 0);
+    const own = (model.design[turn] ?? 0) * count;
     for (let index = 0; index < count; index += 1) {
-      const quantity = pieces[(model.design[turn] ?? 0) * count + index] ?? 0;
-      if (quantity > 0) add(index, quantity, from, model.to[turn] ?? from);
+      const quantity = pieces[own + index] ?? 0;
+      if (quantity > 0) add(index, quantity, begin, end);
     }
   }
   const place = new Map(Array.from(components, (component, index) => [component, index]));
   for (const { from, to, pieces: own } of model.loose) {
     for (const [component, quantity] of own) {
       const index = place.get(component);
-      if (index !== undefined && quantity > 0 && from < to) add(index, quantity, from, to);
+      if (index !== undefined && quantity > 0)
+        add(index, quantity, sampleFrom(times, from), sampleFrom(times, to));
     }
   }
   for (let at = count; at < standing.length; at += 1)

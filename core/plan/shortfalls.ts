@@ -12,8 +12,9 @@ export function shortfallsOf(model: Model, followers: Followers): Shortfall[] {
 
 function shortfallsOfHolds(model: Model, holds: readonly Hold[]): Shortfall[] {
   const found: Shortfall[] = [];
+  const { textOf } = model.instants;
+  const looseIds = model.loose.map(({ id }) => id);
   for (const [component, own] of holdsByComponent(model, holds).entries()) {
-    const { textOf } = model.instants;
     for (const { from, to, quantity } of excessOf(model, component, own)) {
       const within = own.filter((hold) => hold.from < to && hold.to > from);
       found.push({
@@ -22,11 +23,7 @@ function shortfallsOfHolds(model: Model, holds: readonly Hold[]): Shortfall[] {
         to: textOf(to),
         quantity,
         turns: names(within, ({ turn }) => turn, model.turnIds),
-        loose: names(
-          within,
-          ({ loose }) => loose,
-          model.loose.map(({ id }) => id),
-        ),
+        loose: names(within, ({ loose }) => loose, looseIds),
       });
     }
   }
