@@ -68,6 +68,7 @@ export function matching(who: string, pours: readonly PourName[]): readonly Pour
   const said = who.toLowerCase();
   const ways: readonly ((pour: PourName) => boolean)[] = [
     (pour) => pour.code.toLowerCase() === said,
+    (pour) => withoutZeros(pour.code) === withoutZeros(said),
     (pour) => pour.name.toLowerCase() === said,
     (pour) => /^\d+$/u.test(said) && numberIn(pour.code) === Number(said),
     (pour) => pour.name.toLowerCase().split(/\s+/u).includes(said),
@@ -78,6 +79,11 @@ export function matching(who: string, pours: readonly PourName[]): readonly Pour
     if (found.length > 0) return found;
   }
   return [];
+}
+
+/** "P07" and "p7" are the same pour to whoever says it. */
+function withoutZeros(code: string): string {
+  return code.toLowerCase().replaceAll(/(?<!\d)0+(?=\d)/gu, '');
 }
 
 function numberIn(code: string): number | undefined {

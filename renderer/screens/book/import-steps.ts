@@ -1,7 +1,7 @@
 // The kinds of files in the order in which they build on each other, and which kind a file is by its name.
-import type { Input } from '../../client/core.tsx';
+import type { importKinds } from '../../../core/procedures/import-file.ts';
 
-export type ImportKind = Input<'import.file'>['kind'];
+export type ImportKind = (typeof importKinds)[number];
 
 export interface ImportStep {
   readonly kind: ImportKind;

@@ -1,10 +1,12 @@
 // A shortfall as one row of the table: every part as words and as something to sort by.
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import { never } from '../../../core/answer.ts';
-import type { Output } from '../../client/core.tsx';
+import type { z } from 'zod';
+import type { shortfallList } from '../../../core/procedures/shortfall-list.ts';
 
-export type Shortfall = Output<'shortfall.list'>['shortfalls'][number];
-export type Tight = Output<'shortfall.list'>['tightest'][number];
+type List = z.output<(typeof shortfallList)['output']>;
+export type Shortfall = List['shortfalls'][number];
+export type Tight = List['tightest'][number];
 
 export interface Holder {
   readonly pour: string;
