@@ -5,7 +5,7 @@ import { useUnits } from '../../parts/units.tsx';
 import { GatesPart } from './gates-part.tsx';
 import { LoosePart } from './loose-part.tsx';
 import type { CellContext, PourRow } from './pour-shapes.ts';
-import { stripReasons } from './pour-words.ts';
+import { stripReasons, withSpokenInstants } from './pour-words.ts';
 import { SidesPart } from './sides-part.tsx';
 import type { PourEdits } from './use-pour-edits.ts';
 
@@ -23,7 +23,9 @@ export function PourDetail(props: PartProps): ReactNode {
       <div className="pour-part part-sides">
         <h2>
           {row.pour.code} {row.pour.name}{' '}
-          <span className="soft part-fact">{units.area(row.areaM2)} of both sides</span>
+          <span className="soft part-fact" title="contact area of both sides">
+            {units.area(row.areaM2)}
+          </span>
         </h2>
         <SidesPart {...props} />
       </div>
@@ -43,13 +45,13 @@ export function PourDetail(props: PartProps): ReactNode {
           ))}
         </ol>
         <p className="forecast-word">A forecast, not a release: a named person clears the strip.</p>
-        <FindingLines row={row} />
+        <FindingLines row={row} timeZone={props.context.timeZone} />
       </div>
     </section>
   );
 }
 
-function FindingLines(props: { readonly row: PourRow }): ReactNode {
+function FindingLines(props: { readonly row: PourRow; readonly timeZone: string }): ReactNode {
   const units = useUnits();
   if (props.row.findings.length === 0) return null;
   return (
@@ -60,7 +62,7 @@ function FindingLines(props: { readonly row: PourRow }): ReactNode {
           <li key={`${finding.rule} ${finding.message}`} className={`note note-${finding.severity}`}>
             <span className="note-word">{finding.severity}</span>
             <span>
-              {finding.message}
+              {withSpokenInstants(finding.message, props.timeZone)}
               {typeof finding.where === 'object' ? (
                 <span className="soft"> {units.length(finding.where.xNm)} along.</span>
               ) : null}

@@ -172,7 +172,7 @@ function nothing(): void {
   // Rows without the focused cell never end an edit.
 }
 
-/** One pour after another, as each is a command of its own; answers how many cells were sent. */
+/** One pour after another, as each is a command of its own; answers how many cells were saved. */
 async function savePasted(
   pours: ReturnType<typeof pasteOver>['pours'],
   rows: readonly PourRow[],
@@ -182,18 +182,17 @@ async function savePasted(
   for (const pasted of pours) {
     const before = rows.find((row) => row.pour.code === pasted.pour.code)?.pour;
     if (before === undefined) continue;
-    count += pasted.refused.length > 0 ? 0 : pasted.changed.length;
     // oxlint-disable-next-line no-await-in-loop -- commands go one after another
-    await edits.savePasted(before, pasted);
+    count += await edits.savePasted(before, pasted);
   }
   return count;
 }
 
-function pasteWords(count: number, laid: ReturnType<typeof pasteOver>): string {
-  const refused = laid.pours.reduce((sum, pour) => sum + pour.refused.length, 0);
+function pasteWords(saved: number, laid: ReturnType<typeof pasteOver>): string {
+  const meant = laid.pours.reduce((sum, pour) => sum + pour.refused.length + pour.changed.length, 0);
+  const marked = meant === saved ? '' : ` ${meant - saved} are refused and stand marked in their cells.`;
   const left =
     laid.cellsLeft === 0 ? '' : ` ${laid.cellsLeft} lay over columns that follow from others: left out.`;
-  const rows = laid.rowsLeft === 0 ? '' : ` ${laid.rowsLeft} more than the pours there are: left out.`;
-  const unread = refused === 0 ? '' : ` ${refused} could not be read and stand marked in their cells.`;
-  return `${count} pasted cells sent.${unread}${left}${rows}`;
+  const rows = laid.rowsLeft === 0 ? '' : ` ${laid.rowsLeft} rows more than there are pours: left out.`;
+  return `${saved} pasted cells saved.${marked}${left}${rows}`;
 }

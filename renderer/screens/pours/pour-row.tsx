@@ -5,6 +5,7 @@ import { CellEditor } from './cell-editor.tsx';
 import { isCellId } from './pour-cells.ts';
 import { columnText, pourColumns } from './pour-columns.ts';
 import type { CellContext, PourRow } from './pour-shapes.ts';
+import { withSpokenInstants } from './pour-words.ts';
 import { type CellDraft, cellWords, draftKey } from './use-pour-edits.ts';
 
 export interface RowProps {
@@ -61,6 +62,7 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
       ref={cell}
       className={classes.filter(Boolean).join(' ')}
       tabIndex={focused ? 0 : -1}
+      title={text}
       aria-readonly={!editable}
       aria-invalid={draft === undefined ? undefined : true}
       aria-describedby={draft === undefined ? undefined : whyId}
@@ -84,7 +86,7 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
       )}
       {draft === undefined ? null : (
         <span id={whyId} className={focused ? 'cell-why' : 'visually-hidden'} role="alert">
-          {draft.message} {draft.hint}
+          {withSpokenInstants(draft.message, context.timeZone)} {draft.hint}
         </span>
       )}
     </td>

@@ -29,7 +29,8 @@ export interface PourEdits {
   readonly drop: (code: string, cell: string) => void;
   /** Saves a changed pour that does not come from a cell. */
   readonly save: (before: Pour | null, after: Pour, words: string) => Promise<boolean>;
-  readonly savePasted: (before: Pour, pasted: PastedPour) => Promise<void>;
+  /** Answers how many cells were saved: all of a row, or none. */
+  readonly savePasted: (before: Pour, pasted: PastedPour) => Promise<number>;
   readonly remove: (pour: Pour) => Promise<boolean>;
 }
 
@@ -93,23 +94,25 @@ export function usePourEdits(job: string, context: CellContext): PourEdits {
   );
   const drop = useCallback((code: string, cell: string) => setDraft(draftKey(code, cell), null), [setDraft]);
 
-  const savePasted = async (before: Pour, pasted: PastedPour): Promise<void> => {
+  const savePasted = async (before: Pour, pasted: PastedPour): Promise<number> => {
     for (const { cell, text, refusal } of pasted.refused)
       setDraft(draftKey(before.code, cell), { text, ...wordsOf(new Refused(refusal)) });
-    if (pasted.refused.length > 0 || pasted.changed.length === 0) return;
+    if (pasted.refused.length > 0 || pasted.changed.length === 0) return 0;
     try {
       await send(before, pasted.pour, `${before.code}: ${pasted.changed.length} pasted cells`);
       for (const cell of pasted.changed) setDraft(draftKey(before.code, cell), null);
+      return pasted.changed.length;
     } catch (refused) {
       const named = refused instanceof Refused ? cellOfField(refused.field) : undefined;
       const at = pasted.changed.find((cell) => cell === named) ?? pasted.changed[0];
-      if (at === undefined) return;
+      if (at === undefined) return 0;
       // Nothing of the row was saved: every pasted text stays in its cell, the reason at the one it names.
       for (const cell of pasted.changed) {
         const text = cells[cell].text(pasted.pour, context);
         const words = cell === at ? wordsOf(refused) : { message: `Not saved: see ${cellWords[at]}.` };
         setDraft(draftKey(before.code, cell), { text, ...words });
       }
+      return 0;
     }
   };
 

@@ -3,7 +3,7 @@ import { footNm } from '../../../core/units/length.ts';
 import { gangsCount, gangsText, readGangs } from '../../../renderer/screens/pours/gangs-text.ts';
 import { cellOfField, cells, isCellId } from '../../../renderer/screens/pours/pour-cells.ts';
 import { movedCell } from '../../../renderer/screens/pours/cell-moves.ts';
-import { nextCode, stripReasons } from '../../../renderer/screens/pours/pour-words.ts';
+import { nextCode, stripReasons, withSpokenInstants } from '../../../renderer/screens/pours/pour-words.ts';
 import { chicago, samplePour } from './sample-pour.ts';
 
 const ids = Object.keys(cells).filter(isCellId);
@@ -103,5 +103,11 @@ describe('words of a pour', () => {
       'Finish Fri 6 Mar 14:00 + 24 h by the clock = Sat 7 Mar 14:00.',
     );
     expect(stripReasons(row, 'America/Chicago')[1]).toContain('Mon 9 Mar 07:00');
+  });
+  test('an instant in a sentence of the core is told by the clock of the job', () => {
+    const text = 'closes at 2026-03-03T13:00:00Z, before 2026-03-06T07:00:00-06:00.';
+    expect(withSpokenInstants(text, 'America/Chicago')).toBe(
+      'closes at Tue 3 Mar 07:00, before Fri 6 Mar 07:00.',
+    );
   });
 });
