@@ -7,7 +7,7 @@ import type { Model } from './model.ts';
 import { followersOf, readModel } from './plan-reuse.ts';
 
 /** A stretch of time; instants as ISO text. */
-export interface TimeStretch {
+interface TimeStretch {
   readonly from: string;
   readonly to: string;
 }
@@ -42,7 +42,7 @@ export interface FollowDescription {
   readonly takenOutFreeAt: string;
 }
 
-export interface TurnDescription {
+interface TurnDescription {
   readonly id: string;
   readonly design: string;
   readonly from: string;

@@ -1,11 +1,12 @@
 // Held less stock of every dear component over time, cut at every instant at which a candidate plan can
 // change it, with the greatest of every day. A change of plan is priced by the days it touches.
+import { Breakpoints, breaksAtMost } from './breakpoints.ts';
 import type { Edges } from './edges.ts';
-import { gridPlaces, gridTimes, standingOnGrid, type GridPlaces } from './grid-times.ts';
+import { gridPlaces, gridTimes, standingOnGrid } from './grid-times.ts';
 import type { Followers } from './holding.ts';
 import type { Model } from './model.ts';
 import { partsOf, type Part } from './parts.ts';
-import { dearComponents, sampleFrom } from './samples.ts';
+import { dearComponents, dearPieces, sampleFrom } from './samples.ts';
 
 /** What a plan costs: pieces short that cannot be hired come first. */
 export interface SearchCost {
@@ -13,14 +14,8 @@ export interface SearchCost {
   readonly cost: number;
 }
 
-/** Breakpoints to a component in one change: eight parts of three stretches with two ends each. */
-const room = 64;
-
-const none = new Int32Array(0);
-
 export class Grid {
   readonly edges: Edges;
-  private readonly model: Model;
   private readonly components: Int32Array;
   private readonly rates: Float64Array;
   private readonly unhired: Uint8Array;
@@ -31,22 +26,12 @@ export class Grid {
   private readonly excess: Int32Array;
   private readonly dayMost: Int32Array;
   private readonly most: Int32Array;
-  private readonly pieces: Int32Array;
-  /** Of every design, the dear components it has. */
-  private readonly parts: readonly Int32Array[];
-  /** Places on the grid of every turn's times, and of every candidate edge's. */
-  private readonly places: GridPlaces;
   /** Whether an edge may be used on this grid. */
   readonly allowed: Uint8Array;
-  private readonly breakCount: Int32Array;
-  private readonly breakAt: Int32Array;
-  private readonly breakBy: Int32Array;
-  private readonly rise: Int32Array;
-  private touched: number[] = [];
+  private readonly breaks: Breakpoints;
 
   /** `candidates` are the edges that plans on this grid may use. */
   constructor(model: Model, edges: Edges, candidates: Int32Array) {
-    this.model = model;
     this.edges = edges;
     this.components = dearComponents(model, edges);
     const count = this.components.length;
@@ -54,7 +39,6 @@ export class Grid {
     this.unhired = Uint8Array.from(this.components, (component) => edges.cannotHire[component] ?? 0);
     const { times, starts } = gridTimes(model, edges, candidates, this.components);
     this.times = times;
-    this.places = gridPlaces(model, edges, candidates, times);
     this.allowed = new Uint8Array(edges.to.length);
     for (const edge of candidates) this.allowed[edge] = 1;
     this.dayFirst = Int32Array.from(starts, (start) => sampleFrom(times, start));
@@ -62,24 +46,11 @@ export class Grid {
     for (let day = 0; day < starts.length; day += 1) this.dayAt.fill(day, this.dayFirst[day] ?? 0);
     this.dayMost = new Int32Array(count * starts.length);
     this.most = new Int32Array(count);
-    const designs = model.designCodes.length;
-    this.pieces = new Int32Array(designs * count);
-    for (let design = 0; design < designs; design += 1) {
-      for (const [index, component] of this.components.entries()) {
-        this.pieces[design * count + index] = model.pieces[design * model.codes.length + component] ?? 0;
-      }
-    }
-    this.parts = Array.from({ length: designs }, (_, design) =>
-      Int32Array.from(this.components.keys()).filter(
-        (index) => (this.pieces[design * count + index] ?? 0) > 0,
-      ),
-    );
-    this.standing = standingOnGrid(model, this.components, this.pieces, times, this.places);
+    const pieces = dearPieces(model, this.components);
+    const places = gridPlaces(model, edges, candidates, times);
+    this.standing = standingOnGrid(model, this.components, pieces, times, places);
     this.excess = Int32Array.from(this.standing);
-    this.breakCount = new Int32Array(count);
-    this.rise = new Int32Array(count);
-    this.breakAt = new Int32Array(count * room);
-    this.breakBy = new Int32Array(count * room);
+    this.breaks = new Breakpoints(model, edges, pieces, count, places);
   }
 
   /** Clears the grid to what the turns hold while they stand, and answers what that alone costs. */
@@ -93,7 +64,7 @@ export class Grid {
     this.layNothing();
     let labour = 0;
     for (const part of partsOf(this.edges, followers)) {
-      this.collect([part]);
+      this.breaks.collect([part]);
       this.flush(false);
       labour += this.labourOf(part);
     }
@@ -117,23 +88,22 @@ export class Grid {
 
   /** By how much the cost changes with the parts; the grid stays as it is. At most eight parts. */
   change(parts: readonly Part[]): SearchCost {
-    this.collect(parts);
+    this.breaks.collect(parts);
     let [unmet, cost] = [0, 0];
     for (const part of parts) cost += part.sign * this.labourOf(part);
-    for (const index of this.touched) {
-      if ((this.most[index] ?? 0) + (this.rise[index] ?? 0) > 0) {
+    for (const index of this.breaks.touched) {
+      if ((this.most[index] ?? 0) + (this.breaks.rise[index] ?? 0) > 0) {
         const days = this.excessChange(index);
         if (this.unhired[index] === 1) unmet += days;
         else cost += days * (this.rates[index] ?? 0);
       }
-      this.breakCount[index] = 0;
     }
     return { unmet, cost };
   }
 
   /** Puts the parts on the grid. */
   apply(parts: readonly Part[]): void {
-    this.collect(parts);
+    this.breaks.collect(parts);
     this.flush(true);
   }
 
@@ -143,81 +113,12 @@ export class Grid {
     return this.edges.labour[which] ?? 0;
   }
 
-  /** Writes the breakpoints of the parts, component by component. */
-  private collect(parts: readonly Part[]): void {
-    this.touched = [];
-    const { model, places } = this;
-    for (const { kind, which, sign } of parts) {
-      if (kind === 'follow') this.collectFollow(which, sign);
-      else {
-        const own = (model.design[which] ?? 0) * this.components.length;
-        const from = (kind === 'begin' ? places.assembly : places.strip)[which] ?? 0;
-        const to = (kind === 'begin' ? places.set : places.brokenDown)[which] ?? 0;
-        for (const index of this.parts[model.design[which] ?? 0] ?? none) {
-          this.mark(index, sign * (this.pieces[own + index] ?? 0), from, to);
-        }
-      }
-    }
-  }
-
-  private collectFollow(edge: number, sign: number): void {
-    const { model, edges, places } = this;
-    const earlier = edges.earlier[edge] ?? 0;
-    const later = edges.to[edge] ?? 0;
-    const count = this.components.length;
-    const left = (model.design[earlier] ?? 0) * count;
-    const right = (model.design[later] ?? 0) * count;
-    const strip = places.strip[earlier] ?? 0;
-    const set = places.set[later] ?? 0;
-    const built = places.built[edge] ?? 0;
-    const out = places.takenOut[edge] ?? 0;
-    for (const index of this.parts[model.design[earlier] ?? 0] ?? none) {
-      const before = this.pieces[left + index] ?? 0;
-      const after = this.pieces[right + index] ?? 0;
-      const common = before < after ? before : after;
-      this.mark(index, sign * common, strip, set);
-      this.mark(index, sign * (after - common), built, set);
-      this.mark(index, sign * (before - common), strip, out);
-    }
-    if (left === right) return;
-    for (const index of this.parts[model.design[later] ?? 0] ?? none) {
-      if (this.pieces[left + index] === 0)
-        this.mark(index, sign * (this.pieces[right + index] ?? 0), built, set);
-    }
-  }
-
-  private mark(index: number, quantity: number, from: number, to: number): void {
-    if (quantity === 0 || from >= to) return;
-    const used = this.breakCount[index] ?? 0;
-    if (used === 0) {
-      this.touched.push(index);
-      this.rise[index] = 0;
-    }
-    if (quantity > 0) this.rise[index] = (this.rise[index] ?? 0) + quantity;
-    const base = index * room;
-    this.insert(base, used, from, quantity);
-    this.insert(base, used + 1, to, -quantity);
-    this.breakCount[index] = used + 2;
-  }
-
-  /** Keeps the breakpoints of a component in order of time. */
-  private insert(base: number, used: number, at: number, by: number): void {
-    const { breakAt, breakBy } = this;
-    let place = base + used;
-    while (place > base && (breakAt[place - 1] ?? 0) > at) {
-      breakAt[place] = breakAt[place - 1] ?? 0;
-      breakBy[place] = breakBy[place - 1] ?? 0;
-      place -= 1;
-    }
-    breakAt[place] = at;
-    breakBy[place] = by;
-  }
-
   /** The change of a component's sum of daily excesses under the breakpoints collected. */
   private excessChange(index: number): number {
-    const { breakAt, breakBy, dayFirst, dayAt, dayMost, excess, times } = this;
-    const base = index * room;
-    const end = base + (this.breakCount[index] ?? 0);
+    const { dayFirst, dayAt, dayMost, excess, times } = this;
+    const { at: breakAt, by: breakBy } = this.breaks;
+    const base = index * breaksAtMost;
+    const end = base + (this.breaks.count[index] ?? 0);
     const row = index * times.length;
     const dayRow = index * dayFirst.length;
     let sum = 0;
@@ -257,22 +158,22 @@ export class Grid {
 
   /** Adds the breakpoints collected to the grid, and renews the days they touch unless all are renewed later. */
   private flush(renew: boolean): void {
-    for (const index of this.touched) {
-      const base = index * room;
-      const end = base + (this.breakCount[index] ?? 0);
+    const { touched, count, at: breakAt, by: breakBy } = this.breaks;
+    for (const index of touched) {
+      const base = index * breaksAtMost;
+      const end = base + (count[index] ?? 0);
       const row = index * this.times.length;
       let by = 0;
       for (let next = base; next + 1 < end; next += 1) {
-        by += this.breakBy[next] ?? 0;
+        by += breakBy[next] ?? 0;
         if (by === 0) continue;
-        const stop = row + (this.breakAt[next + 1] ?? 0);
-        for (let cell = row + (this.breakAt[next] ?? 0); cell < stop; cell += 1)
+        const stop = row + (breakAt[next + 1] ?? 0);
+        for (let cell = row + (breakAt[next] ?? 0); cell < stop; cell += 1)
           this.excess[cell] = (this.excess[cell] ?? 0) + by;
       }
-      this.breakCount[index] = 0;
       if (!renew) continue;
-      const first = this.dayAt[this.breakAt[base] ?? 0] ?? 0;
-      this.renewDays(index, first, this.dayAt[this.breakAt[end - 1] ?? 0] ?? first);
+      const first = this.dayAt[breakAt[base] ?? 0] ?? 0;
+      this.renewDays(index, first, this.dayAt[breakAt[end - 1] ?? 0] ?? first);
     }
   }
 

@@ -18,14 +18,7 @@ export interface Samples {
 
 export function samplesOf(model: Model, edges: Edges): Samples {
   const components = dearComponents(model, edges);
-  const count = components.length;
-  const designs = model.designCodes.length;
-  const pieces = new Int32Array(designs * count);
-  for (let design = 0; design < designs; design += 1) {
-    for (const [index, component] of components.entries()) {
-      pieces[design * count + index] = model.pieces[design * model.codes.length + component] ?? 0;
-    }
-  }
+  const pieces = dearPieces(model, components);
   const { times, starts } = sampleTimes(model, edges, components);
   const day = new Int32Array(times.length);
   let today = 0;
@@ -46,6 +39,19 @@ export function sampleFrom(times: Float64Array, at: number): number {
     else high = middle;
   }
   return low;
+}
+
+/** Quantities of those components alone, one design after another. */
+export function dearPieces(model: Model, components: Int32Array): Int32Array {
+  const count = components.length;
+  const pieces = new Int32Array(model.designCodes.length * count);
+  for (let design = 0; design < model.designCodes.length; design += 1) {
+    for (let index = 0; index < count; index += 1) {
+      pieces[design * count + index] =
+        model.pieces[design * model.codes.length + (components[index] ?? 0)] ?? 0;
+    }
+  }
+  return pieces;
 }
 
 /** Components that somebody uses and that cost hire or cannot be hired. */
