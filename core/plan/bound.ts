@@ -14,7 +14,13 @@ const stepsWithoutUnmet = 12;
 
 export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactCost, total: number): number {
   const { places } = model.grains;
-  if (sketch.complete && edges.money.exact) return Number(roundDown(cost.labour + cost.hire, places));
+  const grains = cost.labour + cost.hire;
+  if (sketch.complete) {
+    if (edges.money.exact) return Number(roundDown(grains, places));
+    // The search compared sums of doubles: what it found may be dearer than the best by their last digits.
+    const minor = Number(grains) / 10 ** places;
+    return Math.max(0, Math.floor(minor - 0.001 - minor * 1e-9));
+  }
   const { prices } = sketch;
   let least = prices.bound - prices.unmetPrice * cost.unmet;
   if (cost.unmet > 0) {

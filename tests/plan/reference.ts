@@ -8,10 +8,9 @@ const dayMs = 86_400_000;
 
 /** A decimal as a whole number of billionths; the tests use no finer ones. */
 function billionths(value: number): bigint {
-  const scaled = value * 1e9;
-  const whole = Math.round(scaled);
-  if (Math.abs(scaled - whole) > 1e-3) throw new Error(`${value} has more than nine decimals`);
-  return BigInt(whole);
+  const [, whole, fraction = ''] = /^(\d+)(?:\.(\d{1,9}))?$/u.exec(String(value)) ?? [];
+  if (whole === undefined) throw new Error(`${value} has more than nine decimals`);
+  return BigInt(whole + fraction.padEnd(9, '0'));
 }
 
 function hoursNs(hours: bigint): bigint {
