@@ -73,7 +73,7 @@ export function Curve(props: {
           x={x(one.fromMs)}
           y={y(one.high)}
           width={Math.max(x(one.toMs) - x(one.fromMs), 1)}
-          height={Math.max(y(one.low) - y(one.high), 1)}
+          height={Math.max(y(one.low) - y(one.high), 3)}
         />
       ))}
       <path className="curve-standing" d={path(standing)} />

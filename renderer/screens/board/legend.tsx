@@ -7,7 +7,7 @@ export function Legend(): ReactNode {
     <DialogTrigger>
       <Button className="quiet">Marks</Button>
       <Popover className="popover" placement="bottom end">
-        <Dialog className="legend-dialog" aria-label="What the marks mean">
+        <Dialog className="board-marks-sheet" aria-label="What the marks mean">
           <Marks />
         </Dialog>
       </Popover>
@@ -17,7 +17,7 @@ export function Legend(): ReactNode {
 
 function Marks(): ReactNode {
   return (
-    <ul className="legend">
+    <ul className="board-marks">
       <Mark name="setting">
         <rect className="bar-set" x="1" y="2" width="20" height="10" />
       </Mark>

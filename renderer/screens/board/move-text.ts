@@ -71,7 +71,11 @@ export function matching(who: string, pours: readonly PourName[]): readonly Pour
     (pour) => withoutZeros(pour.code) === withoutZeros(said),
     (pour) => pour.name.toLowerCase() === said,
     (pour) => /^\d+$/u.test(said) && numberIn(pour.code) === Number(said),
-    (pour) => pour.name.toLowerCase().split(/\s+/u).includes(said),
+    (pour) =>
+      pour.name
+        .toLowerCase()
+        .split(/[^\p{L}\p{N}-]+/u)
+        .includes(said),
     (pour) => pour.name.toLowerCase().startsWith(said) || pour.code.toLowerCase().startsWith(said),
   ];
   for (const fits of ways) {

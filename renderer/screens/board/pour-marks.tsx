@@ -5,7 +5,7 @@ import type { TimeWords } from '../../parts/time-words.ts';
 import { gateWords, type PourRow } from './board-rows.ts';
 import type { DayScale } from './day-scale.ts';
 import { type Metrics, wall } from './metrics.ts';
-import type { Bar } from './pour-bars.ts';
+import type { Bar, PourBars } from './pour-bars.ts';
 
 interface MarksProps {
   readonly row: PourRow;
@@ -79,10 +79,9 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
   const middle = (metrics.a + metrics.b + metrics.track) / 2 + metrics.text * 0.36;
   const strip = `strip ${words.dayTime(row.row.times.stripFrom)}`;
   const room = strip.length * metrics.text * 0.56;
-  const end = scale.x(bars.toMs);
-  const start = scale.x(bars.fromMs);
   const gates = gateWords(row.row)?.text;
-  const after = end + 8 + room < scale.width;
+  const start = scale.x(bars.fromMs);
+  const place = stripPlace(bars, scale, room);
   if (day < widthForHours && metrics.text <= 12) return null;
   return (
     <>
@@ -104,16 +103,25 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
           {gates}
         </text>
       ) : null}
-      {scale.shows(bars.stripFromMs, bars.toMs) ? (
-        <text
-          className="strip-words"
-          x={after ? end + 7 : scale.x(bars.stripFromMs) - 3}
-          y={middle}
-          textAnchor={after ? 'start' : 'end'}
-        >
+      {place === null ? null : (
+        <text className="strip-words" x={place.x} y={middle} textAnchor={place.anchor}>
           {strip}
         </text>
-      ) : null}
+      )}
     </>
   );
+}
+
+/** After the strip; else between the tracks back from its end, as far as the pour; else before the setting. */
+function stripPlace(
+  bars: PourBars,
+  scale: DayScale,
+  room: number,
+): { readonly x: number; readonly anchor: 'start' | 'end' } | null {
+  if (!scale.shows(bars.stripFromMs, bars.toMs)) return null;
+  const end = scale.x(bars.toMs);
+  if (end + 8 + room < scale.width) return { x: end + 7, anchor: 'start' };
+  if (end - scale.x(bars.finishMs) > room) return { x: end, anchor: 'end' };
+  const start = scale.x(bars.fromMs);
+  return start - 8 - room > 0 ? { x: start - 7, anchor: 'end' } : null;
 }

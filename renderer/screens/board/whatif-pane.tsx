@@ -150,7 +150,7 @@ function Difference(props: {
             : null
         }
       >
-        <StepLines word="not" list={answer.droppedSteps} model={model} />
+        <StepLines word="off" list={answer.droppedSteps} model={model} />
         <StepLines word="new" list={answer.addedSteps} model={model} />
       </Part>
       <Part title="Gangs held longer" none={answer.heldLonger.length === 0 ? 'None.' : null}>
@@ -218,14 +218,14 @@ function ShortLines(props: {
 }
 
 function StepLines(props: {
-  readonly word: 'not' | 'new';
+  readonly word: 'off' | 'new';
   readonly list: readonly Step[];
   readonly model: BoardModel;
 }): ReactNode {
   return grouped(props.list.map((step) => stepWords(step, props.model.words))).map((line) => (
     <li key={line}>
       <b className="change-word">{props.word}</b>{' '}
-      <span className={props.word === 'not' ? 'gone-words' : undefined}>{line}</span>
+      <span className={props.word === 'off' ? 'gone-words' : undefined}>{line}</span>
     </li>
   ));
 }

@@ -3,7 +3,7 @@ import { matching, moveWords, readMoves } from '../../../renderer/screens/board/
 
 const pours = [
   { code: 'P04', name: 'Tank wall W3' },
-  { code: 'P07', name: 'Tank wall W5' },
+  { code: 'P07', name: 'Tank wall W5, 23 ft 9 in' },
   { code: 'P14', name: 'Columns C7 and C8' },
   { code: 'P15', name: 'Wall W9' },
   { code: 'RW-1', name: 'Retaining wall, east' },
