@@ -1,5 +1,5 @@
 // Every gang design in a list, and beside it the chosen one, whose code stands in the address.
-import { type ReactNode, useCallback, useMemo, useSyncExternalStore } from 'react';
+import { type ReactNode, useCallback, useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
 import { useLocation, useParams } from 'wouter';
 import { useCore } from '../../client/core.tsx';
 import { type Column, DataTable } from '../../parts/data-table.tsx';
@@ -23,6 +23,13 @@ export function DesignsScreen(): ReactNode {
   const columns = useMemo<readonly Column<DesignSummary>[]>(() => designColumns(units, room), [units, room]);
   const open = useCallback((row: DesignSummary) => go(`/designs/${encodeURIComponent(row.code)}`), [go]);
 
+  const pane = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The list is made anew when a design comes beside it: the row that was opened keeps the focus.
+    if (room !== 'list' && document.activeElement === document.body)
+      pane.current?.querySelector<HTMLElement>('tr.selected')?.focus();
+  }, [room]);
+
   if (list.error !== null) return <RefusalNote error={list.error} />;
   if (list.data === undefined) return <Waiting what="Taking off the designs …" />;
   if (list.data.designs.length === 0) {
@@ -38,7 +45,7 @@ export function DesignsScreen(): ReactNode {
   return (
     <div className={narrow ? 'screen designs with-design' : 'screen designs'}>
       <div className="screen-body">
-        <div className="pane design-list">
+        <div className="pane design-list" ref={pane}>
           {narrow ? null : (
             <header className="screen-head">
               <h1>Designs</h1>

@@ -93,7 +93,11 @@ export function Elevation(props: {
         // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- as above
         tabIndex={0}
         onKeyDown={pressed}
-        {...dragging}
+        {...dragging.handlers}
+        onClick={(event) => {
+          // On the paper beside the pieces: nothing is pointed at any more.
+          if (event.target instanceof SVGSVGElement && !dragging.dragged()) onPin(null);
+        }}
       >
         {frame.widthPx === 0 ? null : (
           <svg width={frame.widthPx} height={frame.heightPx} aria-hidden="true">
@@ -120,7 +124,9 @@ export function Elevation(props: {
                   hatch={hatch}
                   lit={lit.marks === null ? 'plain' : lit.marks.has(mark.id) ? 'lit' : 'dim'}
                   onPoint={(id) => onPoint(id === null ? null : { kind: 'mark', id })}
-                  onPin={(id) => onPin({ kind: 'mark', id })}
+                  onPin={(id) => {
+                    if (!dragging.dragged()) onPin({ kind: 'mark', id });
+                  }}
                 />
               ))}
               {marks.map((mark) =>

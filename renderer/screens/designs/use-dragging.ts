@@ -2,16 +2,24 @@
 import { type PointerEvent, useRef } from 'react';
 import { moved, type View } from './elevation-view.ts';
 
+interface Dragging {
+  /** Whether the pointer moved the drawing since it went down: then its click means nothing else. */
+  readonly dragged: () => boolean;
+  readonly handlers: Handlers;
+}
+
 interface Handlers {
   readonly onPointerDown: (event: PointerEvent) => void;
   readonly onPointerMove: (event: PointerEvent) => void;
   readonly onPointerUp: (event: PointerEvent) => void;
 }
 
-export function useDragging(setView: (change: (view: View) => View) => void): Handlers {
+export function useDragging(setView: (change: (view: View) => View) => void): Dragging {
   const from = useRef<{ x: number; y: number } | null>(null);
-  return {
+  const wayPx = useRef(0);
+  const handlers: Handlers = {
     onPointerDown: (event) => {
+      wayPx.current = 0;
       if (event.button === 0) from.current = { x: event.clientX, y: event.clientY };
     },
     onPointerMove: (event) => {
@@ -24,10 +32,12 @@ export function useDragging(setView: (change: (view: View) => View) => void): Ha
       }
       const [dx, dy] = [event.clientX - start.x, event.clientY - start.y];
       from.current = { x: event.clientX, y: event.clientY };
+      wayPx.current += Math.abs(dx) + Math.abs(dy);
       setView((view) => moved(view, dx, dy));
     },
     onPointerUp: () => {
       from.current = null;
     },
   };
+  return { dragged: () => wayPx.current > 4, handlers };
 }

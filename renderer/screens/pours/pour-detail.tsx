@@ -5,7 +5,8 @@ import { useUnits } from '../../parts/units.tsx';
 import { GatesPart } from './gates-part.tsx';
 import { LoosePart } from './loose-part.tsx';
 import type { CellContext, PourRow } from './pour-shapes.ts';
-import { stripReasons, withSpokenInstants } from './pour-words.ts';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
+import { stripReasons } from './pour-words.ts';
 import { SidesPart } from './sides-part.tsx';
 import type { PourEdits } from './use-pour-edits.ts';
 

@@ -128,7 +128,8 @@ export function PourGrid(props: {
       >
         <colgroup>
           {pourColumns.map((one) => (
-            <col key={one.id} width={one.widthPx} />
+            // What is over goes to the name.
+            <col key={one.id} width={one.id === 'name' ? undefined : one.widthPx} />
           ))}
         </colgroup>
         <thead>

@@ -5,7 +5,7 @@ import { CellEditor } from './cell-editor.tsx';
 import { isCellId } from './pour-cells.ts';
 import { columnText, pourColumns } from './pour-columns.ts';
 import type { CellContext, PourRow } from './pour-shapes.ts';
-import { withSpokenInstants } from './pour-words.ts';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { type CellDraft, cellWords, draftKey } from './use-pour-edits.ts';
 
 export interface RowProps {

@@ -33,12 +33,3 @@ export function nextCode(code: string, taken: ReadonlySet<string>): string {
     if (!taken.has(next)) return next;
   }
 }
-
-/** Instants inside a sentence of the core, as people say them. */
-export function withSpokenInstants(text: string, timeZone: string): string {
-  const words = timeWords(timeZone);
-  return text.replaceAll(
-    /\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(?::\d{2}(?:\.\d+)?)?(?:Z|[+-]\d{2}:\d{2})/gu,
-    (instant) => words.full(instant),
-  );
-}

@@ -5,6 +5,7 @@ import { answer } from '../../../core/answer.ts';
 import { useCommand, useCore } from '../../client/core.tsx';
 import { type JobClock, useJobClock } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { readWhen } from '../../parts/when-text.ts';
 import {
   type BookingDraft,
@@ -81,7 +82,10 @@ function Slip(
   const move = useCommand('yard.move');
   const known = useMemo(() => new Set(components.map(({ code }) => code)), [components]);
   const refusedAt = move.error === null ? undefined : errorOfRefusal(move.error, draft.lines);
-  const shown = refusedAt === undefined ? errors : [...errors, refusedAt];
+  const shown =
+    refusedAt === undefined
+      ? errors
+      : [...errors, { ...refusedAt, message: withSpokenInstants(refusedAt.message, clock.timeZone) }];
 
   const edit = (by: (old: BookingDraft) => BookingDraft): void => {
     setBooked(null);
@@ -119,7 +123,7 @@ function Slip(
     const read = movementsOf(draft, readAt(draft.at, clock), known);
     setErrors(read.errors);
     setBooked(null);
-    if (read.errors.length > 0) return;
+    if (read.errors.length > 0 || move.isPending) return;
     move.mutate(
       { movements: read.movements },
       {
@@ -157,7 +161,7 @@ function Slip(
       />
       {move.error !== null && refusedAt === undefined ? <RefusalNote error={move.error} /> : null}
       <div className="slip-end">
-        <button type="submit" className="primary" disabled={move.isPending}>
+        <button type="submit" className="primary" aria-disabled={move.isPending}>
           Book
         </button>
         <output>{booked ?? (shown.length > 0 ? 'Not booked: see the fields above.' : '')}</output>

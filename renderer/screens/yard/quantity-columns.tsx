@@ -36,7 +36,7 @@ function basisColumn<Row extends Pick<StockRow, 'basis' | 'basisDate'>>(header: 
 
 export function lineColumns(units: Units): readonly Column<StockRow>[] {
   return [
-    { id: 'component', header: 'Component', value: (row) => row.component, width: 118, total: () => 'Shown' },
+    { id: 'component', header: 'Component', value: (row) => row.component, width: 130, total: () => 'Shown' },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
     { id: 'kind', header: 'Kind', value: (row) => row.kind.replaceAll('-', ' '), width: 110, hidden: true },
     { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 90 },
@@ -75,7 +75,7 @@ export function groupColumns(units: Units, by: 'component' | 'location'): readon
       id: 'key',
       header: by === 'component' ? 'Component' : 'Location',
       value: (row) => row.key,
-      width: 118,
+      width: 130,
       total: () => 'Shown',
     },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },

@@ -12,16 +12,16 @@ export function SidePane(props: {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   useEffect(() => {
-    const element = pane.current;
-    if (element === null) return undefined;
     const pressed = (event: KeyboardEvent): void => {
-      // A list that is open inside takes the key first.
+      // A list that is open inside takes the key first; fields beside the pane have it for themselves.
       if (event.key !== 'Escape' || event.defaultPrevented) return;
+      const inside = event.target instanceof Node && pane.current?.contains(event.target) === true;
+      if (!inside && event.target !== document.body) return;
       event.preventDefault();
       onClose();
     };
-    element.addEventListener('keydown', pressed);
-    return () => element.removeEventListener('keydown', pressed);
+    document.addEventListener('keydown', pressed);
+    return () => document.removeEventListener('keydown', pressed);
   }, [onClose]);
   return (
     <aside ref={pane} className={`pane side yard-side ${props.className ?? ''}`} aria-label={props.title}>

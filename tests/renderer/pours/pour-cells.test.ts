@@ -3,7 +3,8 @@ import { footNm } from '../../../core/units/length.ts';
 import { gangsCount, gangsText, readGangs } from '../../../renderer/screens/pours/gangs-text.ts';
 import { cellOfField, cells, isCellId } from '../../../renderer/screens/pours/pour-cells.ts';
 import { movedCell } from '../../../renderer/screens/pours/cell-moves.ts';
-import { nextCode, stripReasons, withSpokenInstants } from '../../../renderer/screens/pours/pour-words.ts';
+import { withSpokenInstants } from '../../../renderer/parts/spoken-instants.ts';
+import { nextCode, stripReasons } from '../../../renderer/screens/pours/pour-words.ts';
 import { chicago, samplePour } from './sample-pour.ts';
 
 const ids = Object.keys(cells).filter(isCellId);
