@@ -4,6 +4,7 @@ import { type ReactNode, useEffect } from 'react';
 import { Link, useLocation } from 'wouter';
 import { type HostOutput, useCore } from '../client/core.tsx';
 import { useMenu } from './book-file.ts';
+import { Fault } from './fault.tsx';
 import type { Job } from './job.tsx';
 import { Palette } from './palette.tsx';
 import { screens } from './screens.ts';
@@ -45,7 +46,9 @@ export function Shell(props: {
           <Palette job={job} />
         </div>
       </header>
-      <main className="shell-main">{props.children}</main>
+      <main className="shell-main">
+        <Fault place={path}>{props.children}</Fault>
+      </main>
       <TitleBlock host={props.host} jobs={props.jobs} job={job} />
     </div>
   );

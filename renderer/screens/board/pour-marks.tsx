@@ -95,10 +95,7 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
           {words.time(row.row.times.finishAt)}
         </text>
       ) : null}
-      {metrics === wall &&
-      gates !== undefined &&
-      after &&
-      start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
+      {metrics === wall && gates !== undefined && start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
         <text className="gate-words" x={start - 7} y={middle} textAnchor="end">
           {gates}
         </text>
