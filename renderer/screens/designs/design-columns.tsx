@@ -3,6 +3,7 @@ import type { Column } from '../../parts/data-table.tsx';
 import type { Units } from '../../parts/units.tsx';
 import type { DesignSummary } from './design-shapes.ts';
 import { handWords } from './hand-words.ts';
+import { sizeWords } from './size-words.ts';
 import { Severities, severityText } from './severities.tsx';
 
 export function designColumns(
@@ -11,7 +12,7 @@ export function designColumns(
 ): readonly Column<DesignSummary>[] {
   const narrow = room === 'narrow';
   return [
-    { id: 'code', header: 'Code', value: (row) => row.code, width: room === 'list' ? 100 : 70 },
+    { id: 'code', header: 'Code', value: (row) => row.code, width: room === 'list' ? 100 : 78 },
     {
       id: 'name',
       header: 'Name',
@@ -23,9 +24,9 @@ export function designColumns(
       header: 'Size',
       numeric: true,
       value: (row) => row.widthNm,
-      show: (row) => `${units.length(row.widthNm)} × ${units.length(row.heightNm)}`,
-      text: (row) => `${units.length(row.widthNm)} × ${units.length(row.heightNm)}`,
-      width: units.system === 'us' ? 142 : 170,
+      show: (row) => sizeWords(row.widthNm, row.heightNm, units.system),
+      text: (row) => sizeWords(row.widthNm, row.heightNm, units.system),
+      width: units.system === 'us' ? 142 : 152,
       hidden: narrow,
     },
     {

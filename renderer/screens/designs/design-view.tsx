@@ -12,6 +12,7 @@ import { numbered } from './finding-pins.ts';
 import { FindingsList } from './findings-list.tsx';
 import { handWords } from './hand-words.ts';
 import { litBy, type Pointed } from './lit.ts';
+import { sizeWords } from './size-words.ts';
 import { TakeoffTable } from './takeoff-table.tsx';
 import { WhereItStands } from './where-it-stands.tsx';
 
@@ -62,7 +63,7 @@ function Facts(props: { readonly design: DesignDetail }): ReactNode {
   const { summary } = design;
   const units = useUnits();
   const facts: readonly (readonly [string, string])[] = [
-    ['Size', `${units.length(summary.widthNm)} × ${units.length(summary.heightNm)}`],
+    ['Size', sizeWords(summary.widthNm, summary.heightNm, units.system)],
     ['Area', units.area(summary.areaM2)],
     ['Weight without hooks', units.weight(summary.weightGrams)],
     ['Hand', handWords[summary.hand]],

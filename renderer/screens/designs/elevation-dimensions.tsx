@@ -2,7 +2,9 @@
 import type { ReactNode } from 'react';
 import type { Units } from '../../parts/units.tsx';
 import type { DimensionChains, Stretch } from './dimension-chains.ts';
+import { dimensionLabels, wordsPx } from './dimension-labels.ts';
 import { type Scale, toPx } from './elevation-view.ts';
+import { dimensionWords } from './size-words.ts';
 
 interface ChainProps {
   readonly stretches: readonly Stretch[];
@@ -19,7 +21,13 @@ export function Dimensions(props: {
   const corner = toPx(scale, { xNm: chains.width.fromNm, yNm: chains.height.fromNm });
   const far = toPx(scale, { xNm: chains.width.toNm, yNm: chains.height.toNm });
   const parts = { scale, units };
-  const under = chain(chains.bottom).length > 0 ? 54 : 22;
+  const deepest = Math.max(
+    0,
+    ...dimensionLabels(chain(chains.bottom), scale.pxPerNm, (nm) => dimensionWords(nm, units.system)).map(
+      ({ level }) => level,
+    ),
+  );
+  const under = chain(chains.bottom).length > 0 ? 46 + 9 * deepest : 22;
   const beside = chain(chains.left).length > 0 ? 66 : 42;
   return (
     <g className="dimensions">
@@ -39,11 +47,10 @@ function chain(stretches: readonly Stretch[]): readonly Stretch[] {
 }
 
 function LevelChain(props: ChainProps & { readonly y: number; readonly from: number }): ReactNode {
-  const { y, scale } = props;
-  return props.stretches.map(({ fromNm, toNm }) => {
+  const { y, scale, units } = props;
+  const labels = dimensionLabels(props.stretches, scale.pxPerNm, (nm) => dimensionWords(nm, units.system));
+  return labels.map(({ stretch: { fromNm, toNm }, words, level }) => {
     const [x1, x2] = [toPx(scale, { xNm: fromNm, yNm: 0 }).x, toPx(scale, { xNm: toNm, yNm: 0 }).x];
-    const words = props.units.length(toNm - fromNm);
-    const fits = x2 - x1 > words.length * 6.2 + 4;
     return (
       <g key={`${fromNm} ${toNm}`}>
         <line className="dimension-reach" x1={x1} x2={x1} y1={props.from} y2={y} />
@@ -52,7 +59,7 @@ function LevelChain(props: ChainProps & { readonly y: number; readonly from: num
           className="dimension-line"
           d={`M${x1} ${y}H${x2}M${x1 - 3} ${y + 3}l6 -6M${x2 - 3} ${y + 3}l6 -6`}
         />
-        <text x={(x1 + x2) / 2} y={fits ? y - 4 : y + 12} textAnchor="middle">
+        <text x={(x1 + x2) / 2} y={level === 0 ? y - 4 : y + 1 + 11 * level} textAnchor="middle">
           {words}
         </text>
       </g>
@@ -64,9 +71,9 @@ function UprightChain(props: ChainProps & { readonly x: number; readonly from: n
   const { x, scale } = props;
   return props.stretches.map(({ fromNm, toNm }) => {
     const [y1, y2] = [toPx(scale, { xNm: 0, yNm: fromNm }).y, toPx(scale, { xNm: 0, yNm: toNm }).y];
-    const words = props.units.length(toNm - fromNm);
+    const words = dimensionWords(toNm - fromNm, props.units.system);
     const middle = (y1 + y2) / 2;
-    const fits = y1 - y2 > words.length * 6.2 + 4;
+    const fits = y1 - y2 > wordsPx(words);
     return (
       <g key={`${fromNm} ${toNm}`}>
         <line className="dimension-reach" x1={props.from} x2={x} y1={y1} y2={y1} />

@@ -33,7 +33,7 @@ export function ScaleBar(props: { readonly pxPerNm: number }): ReactNode {
   const width = lengthNm * props.pxPerNm;
   return (
     <div className="scale-bar">
-      <span>seen from the back</span>
+      <span>seen from the back{units.system === 'metric' ? ', lengths in mm' : ''}</span>
       <svg width={width + 2} height="9" aria-hidden="true">
         <path d={`M1 1v7M${1 + width} 1v7M${1 + width / 2} 4v4M1 8h${width}`} />
         <rect x="1" y="5" width={width / 2} height="3" />

@@ -28,7 +28,7 @@ import type { Lit, Pointed } from './lit.ts';
 import { useDragging } from './use-dragging.ts';
 import { useSize } from './use-size.ts';
 
-const margins = { leftPx: 96, rightPx: 76, topPx: 64, bottomPx: 86 };
+const margins = { leftPx: 96, rightPx: 76, topPx: 64, bottomPx: 92 };
 
 export function Elevation(props: {
   readonly design: DesignDetail;

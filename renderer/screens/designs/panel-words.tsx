@@ -6,10 +6,11 @@ import type { PanelMark } from './elevation-marks.ts';
 import { box } from './elevation-pieces.tsx';
 import { type BoxPx, labelPlace } from './label-place.ts';
 import type { Scale } from './elevation-view.ts';
+import { sizeWords } from './size-words.ts';
 
 /** Whether a text of 11 to 12 px fits into so many pixels, by the width of a usual letter. */
 function roomFor(text: string, roomPx: number): boolean {
-  return roomPx > text.length * 6.2 + 10;
+  return roomPx > text.length * 6.4 + 10;
 }
 
 export function PanelWords(props: {
@@ -22,7 +23,7 @@ export function PanelWords(props: {
 }): ReactNode {
   const { mark, units } = props;
   const { x, y, width, height } = box(props.scale, mark);
-  const size = `${units.length(mark.widthNm)} × ${units.length(mark.heightNm)}`;
+  const size = sizeWords(mark.widthNm, mark.heightNm, units.system);
   const turned = !roomFor(size, width) && roomFor(size, height) && width > 30;
   const along = turned ? height : width;
   const showSize = turned || (roomFor(size, width) && height > 34);

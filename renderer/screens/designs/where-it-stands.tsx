@@ -18,10 +18,7 @@ export function WhereItStands(props: { readonly turns: DesignDetail['turns'] }):
           <thead>
             <tr>
               <th scope="col">Pour</th>
-              <th scope="col">Side</th>
-              <th scope="col" className="numeric">
-                Gangs
-              </th>
+              <th scope="col">Gangs</th>
               <th scope="col">Set from</th>
               <th scope="col">Strip ends</th>
             </tr>
@@ -32,8 +29,9 @@ export function WhereItStands(props: { readonly turns: DesignDetail['turns'] }):
                 <td>
                   <Link href={`/pours/${encodeURIComponent(turn.pour)}`}>{turn.pour}</Link>
                 </td>
-                <td>{turn.side}</td>
-                <td className="numeric">{gangs}</td>
+                <td>
+                  {gangs} on {turn.side}
+                </td>
                 <td>{words.full(turn.from)}</td>
                 <td>{words.full(turn.to)}</td>
               </tr>
