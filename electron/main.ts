@@ -44,16 +44,17 @@ function run(): void {
   app.on('window-all-closed', () => {
     if (process.platform !== 'darwin') app.quit();
   });
-  let stopped = false;
+  let stopping = false;
   app.on('will-quit', (event) => {
-    if (stopped) return;
-    // The core closes its book first; the process that holds it must not be pulled away.
+    if (stopping) return;
+    stopping = true;
+    // The core closes its book first: it must not be pulled away with this process. All windows are closed
+    // by now, and a second quit from inside the first is not heard, so that the end is an exit.
     event.preventDefault();
-    stopped = true;
     desktop
       .stop()
       .catch(report)
-      .finally(() => app.quit());
+      .finally(() => setImmediate(() => app.exit(0)));
   });
   process.on('SIGINT', () => app.quit());
   process.on('SIGTERM', () => app.quit());

@@ -25,6 +25,9 @@ export async function startDesktop(
     stdio: ['ignore', 'pipe', 'inherit'],
     env: coreNode === null ? process.env : { ...process.env, REGANG_CORE_NODE: coreNode },
   });
+  // Ctrl-C reaches the window too, which closes its book; this process waits for that.
+  process.on('SIGINT', () => undefined);
+  process.on('SIGTERM', () => void child.kill('SIGTERM'));
   return watchStart(child);
 }
 

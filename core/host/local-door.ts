@@ -48,7 +48,8 @@ export async function openLocalDoor(options: LocalDoorOptions): Promise<LocalDoo
   async function handle(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const objection = guard.objection(request, port);
     if (objection !== null) return send(response, plain(403, objection));
-    const url = new URL(request.url ?? '/', `http://127.0.0.1:${port}`);
+    const url = addressOf(request.url ?? '', port);
+    if (url === null) return send(response, plain(404, 'There is no such address.'));
     const token = url.searchParams.get('token');
     if (request.method === 'GET' && token !== null) return send(response, exchange(token));
     if (!guard.hasCookie(request.headers)) return send(response, plain(403, needsToken));
@@ -114,6 +115,12 @@ export async function openLocalDoor(options: LocalDoorOptions): Promise<LocalDoo
 
 const needsToken =
   'This page opens with the address that was printed when the app was started; it holds a token.';
+
+/** Put together and not resolved, so that a target such as `//elsewhere/` stays a path of this door. */
+function addressOf(target: string, port: number): URL | null {
+  const address = `http://127.0.0.1:${port}${target}`;
+  return target.startsWith('/') && URL.canParse(address) ? new URL(address) : null;
+}
 
 function send(response: ServerResponse, reply: Reply): void {
   response.writeHead(reply.status, {

@@ -94,7 +94,12 @@ async function openDesktop(options: DoorOptions): Promise<OpenDoor> {
   const screen = await display();
   const app = await _electron.launch({
     executablePath,
-    args: [root, '--no-sandbox', `--user-data-dir=${path.join(home, 'profile')}`, ...appArguments(options)],
+    args: [
+      path.join(root, 'tests', 'doors', 'driven-main.mjs'),
+      '--no-sandbox',
+      `--user-data-dir=${path.join(home, 'profile')}`,
+      ...appArguments(options),
+    ],
     cwd: root,
     env: appEnvironment(home, {
       REGANG_CORE_NODE: process.execPath,
@@ -103,7 +108,8 @@ async function openDesktop(options: DoorOptions): Promise<OpenDoor> {
   });
   const printed = collect(app.process().stderr);
   const page = await app.firstWindow();
-  await page.waitForLoadState('load');
+  // Asked of the page itself: the event may have passed before anybody listened.
+  await page.waitForFunction(() => location.protocol === 'regang:' && document.readyState === 'complete');
   return {
     kind: 'desktop',
     page,
