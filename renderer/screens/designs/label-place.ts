@@ -12,14 +12,15 @@ export interface BoxPx {
 const tries = [0.5, 0.36, 0.64, 0.25, 0.75];
 
 /**
- * Middle of the label: the first place that hides nothing, else the one that hides least; always inside.
+ * Middle of the label: the first place that hides nothing, else the one that hides least, and how many
+ * things it hides; always inside.
  * @param size the label's own width and height on the screen
  */
 export function labelPlace(
   panel: BoxPx,
   size: { readonly width: number; readonly height: number },
   inTheWay: readonly BoxPx[],
-): { x: number; y: number } {
+): { x: number; y: number; hidden: number } {
   const x = panel.x + panel.width / 2;
   const [least, most] = [panel.y + size.height / 2, panel.y + panel.height - size.height / 2];
   let best = { y: panel.y + panel.height / 2, hidden: Number.POSITIVE_INFINITY };
@@ -29,7 +30,7 @@ export function labelPlace(
     const hidden = inTheWay.filter((box) => overlap(label, box)).length;
     if (hidden < best.hidden) best = { y, hidden };
   }
-  return { x, y: best.y };
+  return { x, ...best };
 }
 
 function overlap(one: BoxPx, other: BoxPx): boolean {

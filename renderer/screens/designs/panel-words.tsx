@@ -1,17 +1,12 @@
-// The code and size of a panel, written over everything that crosses it. Where there is no room, less is
-// written; the tooltip has it all.
+// The code and size of a panel, written over everything that crosses it.
 import type { ReactNode } from 'react';
 import type { Units } from '../../parts/units.tsx';
 import type { PanelMark } from './elevation-marks.ts';
 import { box } from './elevation-pieces.tsx';
-import { type BoxPx, labelPlace } from './label-place.ts';
 import type { Scale } from './elevation-view.ts';
+import type { BoxPx } from './label-place.ts';
+import { panelLabel } from './panel-label.ts';
 import { sizeWords } from './size-words.ts';
-
-/** Whether a text of 11 to 12 px fits into so many pixels, by the width of a usual letter. */
-function roomFor(text: string, roomPx: number): boolean {
-  return roomPx > text.length * 6.4 + 10;
-}
 
 export function PanelWords(props: {
   readonly mark: PanelMark;
@@ -22,35 +17,24 @@ export function PanelWords(props: {
   readonly inTheWay: readonly BoxPx[];
 }): ReactNode {
   const { mark, units } = props;
-  const { x, y, width, height } = box(props.scale, mark);
+  const code = mark.onSide ? `${mark.panel} on its side` : mark.panel;
   const size = sizeWords(mark.widthNm, mark.heightNm, units.system);
-  const turned = !roomFor(size, width) && roomFor(size, height) && width > 30;
-  const along = turned ? height : width;
-  const showSize = turned || (roomFor(size, width) && height > 34);
-  const showCode = turned || (roomFor(mark.panel, width) && height > 16);
-  if (!showCode) return null;
-  const onSide = mark.onSide && roomFor(`${mark.panel} on its side`, along) ? ' on its side' : '';
-  const long =
-    (showSize ? Math.max(size.length, mark.panel.length + onSide.length) : mark.panel.length) * 6.4;
-  const deep = showSize ? 27 : 14;
-  const middle = labelPlace(
-    { x, y, width, height },
-    turned ? { width: deep, height: long } : { width: long, height: deep },
-    props.inTheWay,
-  );
+  const face = box(props.scale, mark);
+  const label = panelLabel(face, code, size, props.inTheWay) ?? panelLabel(face, mark.panel, size, []);
+  if (label === undefined) return null;
+  const two = label.lines.length > 1;
   return (
     <g
       className={props.lit ? 'panel-words lit' : 'panel-words'}
-      transform={turned ? `rotate(-90 ${middle.x} ${middle.y})` : undefined}
+      transform={label.turned ? `rotate(-90 ${label.x} ${label.y})` : undefined}
       textAnchor="middle"
     >
-      <text className="panel-code" x={middle.x} y={middle.y + (showSize ? -3 : 4)}>
-        {mark.panel}
-        {onSide}
+      <text className="panel-code" x={label.x} y={label.y + (two ? -3 : 4)}>
+        {label.lines[0]}
       </text>
-      {showSize ? (
-        <text className="panel-size" x={middle.x} y={middle.y + 11}>
-          {size}
+      {two ? (
+        <text className="panel-size" x={label.x} y={label.y + 11}>
+          {label.lines[1]}
         </text>
       ) : null}
     </g>

@@ -7,10 +7,10 @@ const hole = (x: number, y: number) => ({ x: x - 5, y: y - 5, width: 10, height:
 
 describe('where a panel is written on', () => {
   test('nothing in the way: in the middle, 50 and 100', () => {
-    expect(labelPlace(panel, size, [])).toEqual({ x: 50, y: 100 });
+    expect(labelPlace(panel, size, [])).toEqual({ x: 50, y: 100, hidden: 0 });
   });
   test('a hole in the middle moves it up to 36 %', () => {
-    expect(labelPlace(panel, size, [hole(50, 100)])).toEqual({ x: 50, y: 72 });
+    expect(labelPlace(panel, size, [hole(50, 100)])).toEqual({ x: 50, y: 72, hidden: 0 });
   });
   test('a hole beside the label moves nothing', () => {
     expect(labelPlace(panel, size, [hole(90, 100)]).y).toBe(100);
