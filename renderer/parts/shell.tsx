@@ -1,6 +1,7 @@
 // What stands around every screen: words to go by along the top, and along the bottom the title block
 // with the job, the plan's date, units, theme, book and door.
 import { type ReactNode, useEffect } from 'react';
+import { Button } from 'react-aria-components';
 import { Link, useLocation } from 'wouter';
 import { type HostOutput, useCore } from '../client/core.tsx';
 import { useMenu } from './book-file.ts';
@@ -43,6 +44,7 @@ export function Shell(props: {
         </nav>
         <div className="shell-top-end">
           <output className="shell-said">{undo.said}</output>
+          <UndoButtons />
           <Palette job={job} />
         </div>
       </header>
@@ -51,6 +53,35 @@ export function Shell(props: {
       </main>
       <TitleBlock host={props.host} jobs={props.jobs} job={job} />
     </div>
+  );
+}
+
+/** There while something can be taken back or done again; the keys are the platform's own. */
+function UndoButtons(): ReactNode {
+  const { undo, redo, undoWords, redoWords } = useUndo();
+  return (
+    <>
+      {undoWords === null ? null : (
+        <Button
+          className="quiet"
+          onPress={undo}
+          aria-label={`Undo: ${undoWords}`}
+          aria-keyshortcuts="Control+Z"
+        >
+          Undo
+        </Button>
+      )}
+      {redoWords === null ? null : (
+        <Button
+          className="quiet"
+          onPress={redo}
+          aria-label={`Redo: ${redoWords}`}
+          aria-keyshortcuts="Control+Shift+Z"
+        >
+          Redo
+        </Button>
+      )}
+    </>
   );
 }
 

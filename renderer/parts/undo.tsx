@@ -48,7 +48,7 @@ export function UndoProvider(props: { readonly children: ReactNode }): ReactNode
 
   const remember = useCallback((edit: Edit) => {
     setStacks((old) => ({ done: [...old.done, edit].slice(-50), undone: [] }));
-    setSaid(null);
+    setSaid(`Kept: ${edit.words}`);
   }, []);
 
   const step = useCallback(async (edit: Edit | undefined, way: 'undo' | 'redo') => {

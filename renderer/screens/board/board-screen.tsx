@@ -19,13 +19,13 @@ import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
 import { makeDayScale, spanOf } from './day-scale.ts';
 import { calendarDays } from './ghost.ts';
-import { desk, narrow, wall } from './metrics.ts';
+import { desk, fitted, narrow, wall } from './metrics.ts';
 import { MoveField } from './move-field.tsx';
 import { PourPane } from './pour-pane.tsx';
 import { PourRows } from './pour-rows.tsx';
 import { RunRows, runRows } from './run-rows.tsx';
 import { type Moves, useMoves } from './use-moves.ts';
-import { useWidth } from './use-size.ts';
+import { useSize, useWidth } from './use-size.ts';
 import { WhatifPane } from './whatif-pane.tsx';
 import '../../style/board.css';
 
@@ -160,9 +160,10 @@ function BoardChart(props: {
   const sheet = useRef<HTMLDivElement>(null);
   const scroller = useRef<HTMLDivElement>(null);
   const width = useWidth(sheet);
-  const metrics = view.wall ? wall : width < 960 ? narrow : desk;
+  const [, height] = useSize(scroller);
+  const base = view.wall ? wall : width < 960 ? narrow : desk;
   const gutter = 10;
-  const chartWidth = Math.max(200, width - metrics.head - metrics.ends - gutter);
+  const chartWidth = Math.max(200, width - base.head - base.ends - gutter);
   const { from, whole } = view;
   const scale = useMemo(
     () => makeDayScale(board.days, spanOf(board.days, from, whole), board.job.timeZone, chartWidth),
@@ -172,10 +173,11 @@ function BoardChart(props: {
     () => model.rows.filter((row) => scale.shows(row.bars.fromMs, row.bars.toMs)),
     [model.rows, scale],
   );
+  const metrics = useMemo(() => fitted(base, height, rows.length), [base, height, rows.length]);
   const runs = useMemo(() => (view.runs ? runRows(model, scale) : []), [model, scale, view.runs]);
   const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
   const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
-  const sizes = { '--head': `${metrics.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
+  const sizes = { '--head': `${base.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
   return (
     <div className="board-chart" ref={sheet} style={sizes}>
       <div className="chart-top">
@@ -193,6 +195,7 @@ function BoardChart(props: {
             scale={scale}
             metrics={metrics}
             nowMs={props.nowMs}
+            least={height}
             scroller={scroller}
             selected={props.selected}
             onSelect={props.onSelect}
@@ -204,6 +207,7 @@ function BoardChart(props: {
             scale={scale}
             metrics={metrics}
             nowMs={props.nowMs}
+            least={height}
             scroller={scroller}
             selected={props.selected}
             moves={props.moves.moves}
@@ -214,7 +218,7 @@ function BoardChart(props: {
         )}
         <BoardTable rows={rows} words={model.words} />
       </div>
-      <CrewRow scale={scale} crew={board.job.crew} />
+      <CrewRow scale={scale} crew={board.job.crew} text={metrics.text} />
       <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
       {view.wall || component === null ? null : (
         <CurveRow

@@ -3,12 +3,14 @@ import { memo, type ReactNode } from 'react';
 import { Link } from 'wouter';
 import type { Board } from './board-types.ts';
 import type { DayBox, DayScale } from './day-scale.ts';
-import type { Metrics } from './metrics.ts';
+import type { RowMetrics } from './metrics.ts';
 import { type Lane, lanesOf } from './short-lanes.ts';
 
 export const CrewRow = memo(function CrewRow(props: {
   readonly scale: DayScale;
   readonly crew: number;
+  /** Height of its letters in pixels. */
+  readonly text: number;
 }): ReactNode {
   const { scale } = props;
   return (
@@ -18,7 +20,7 @@ export const CrewRow = memo(function CrewRow(props: {
       </div>
       <div className="foot-chart crew-chart" style={{ width: scale.width }}>
         {scale.days.map((day) => (
-          <CrewDay key={day.date} day={day} />
+          <CrewDay key={day.date} day={day} text={props.text} />
         ))}
       </div>
       <div className="foot-then soft">{overloadWords(scale)}</div>
@@ -26,12 +28,13 @@ export const CrewRow = memo(function CrewRow(props: {
   );
 });
 
-function CrewDay(props: { readonly day: DayBox }): ReactNode {
+function CrewDay(props: { readonly day: DayBox; readonly text: number }): ReactNode {
   const { day } = props;
   const needed = day.day?.crewHoursNeeded ?? 0;
   const there = day.day?.crewHoursThere ?? 0;
   if (needed === 0 && there === 0) return null;
   const over = needed > there + 0.05;
+  const words = crewWords(needed, there, day.width / props.text);
   const share = there === 0 ? 1 : Math.min(needed / there, 1);
   return (
     <div className={over ? 'crew-day over' : 'crew-day'} style={{ left: day.x, width: day.width }}>
@@ -39,18 +42,28 @@ function CrewDay(props: { readonly day: DayBox }): ReactNode {
         <span style={{ width: `${share * 100}%` }} />
       </span>
       <span className="crew-number">
-        {crewWords(needed, there, day.width)}
-        {over && day.width >= 104 ? ' over' : ''}
+        {words}
+        {over && roomFor(`${words} over`, day.width / props.text) ? ' over' : ''}
       </span>
     </div>
   );
 }
 
-/** "60 of 42.5", "60 of 43" or "60", by the room there is. */
+/** "60 of 42.5", "60 of 43" or "60", the longest there is room for; `width` in heights of a letter. */
 function crewWords(needed: number, there: number, width: number): string {
-  if (width < 56) return needed === 0 ? '' : String(Math.round(needed));
-  const text = width < 96 ? (hours: number) => String(Math.round(hours)) : hoursText;
-  return `${text(needed)} of ${text(there)}`;
+  const exact = `${hoursText(needed)} of ${hoursText(there)}`;
+  const rounded = `${wholeHours(needed)} of ${wholeHours(there)}`;
+  if (roomFor(exact, width)) return exact;
+  if (roomFor(rounded, width)) return rounded;
+  return needed === 0 ? '' : wholeHours(needed);
+}
+
+function roomFor(words: string, width: number): boolean {
+  return words.length * 0.58 + 0.7 < width;
+}
+
+function wholeHours(hours: number): string {
+  return String(Math.round(hours));
 }
 
 function hoursText(hours: number): string {
@@ -70,7 +83,7 @@ const mostLanes = 4;
 export function ShortRows(props: {
   readonly board: Board;
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly onOpen: (id: string) => void;
 }): ReactNode {
   const { scale, metrics, board } = props;

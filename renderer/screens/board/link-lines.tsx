@@ -3,14 +3,14 @@
 import { memo, type ReactNode } from 'react';
 import type { DayScale } from './day-scale.ts';
 import { type Link, linkPath } from './links.ts';
-import type { Metrics } from './metrics.ts';
+import type { RowMetrics } from './metrics.ts';
 
 interface LinkLinesProps {
   readonly links: readonly Link[];
   /** Top of each shown pour's row. */
   readonly tops: ReadonlyMap<string, number>;
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly strong: boolean;
 }
 

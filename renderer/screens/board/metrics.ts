@@ -1,18 +1,39 @@
-// Sizes of the board in pixels: at a desk, and on the wall where it is read from ten feet.
+// Sizes of the board in pixels: at a desk, and on the wall where it is read from ten feet. Rows grow into the
+// height there is, so that a tall window shows the same two weeks larger and not emptier.
 export interface Metrics {
-  readonly row: number;
+  /** Least and greatest height of a pour's row. */
+  readonly least: number;
+  readonly most: number;
   readonly runRow: number;
+  readonly head: number;
+  /** Width of the words at the right. */
+  readonly ends: number;
+  /** Height of the letters. */
+  readonly text: number;
+}
+
+/** A row of so many pixels, with its two tracks. */
+export interface RowMetrics extends Metrics {
+  readonly row: number;
   readonly track: number;
   /** Top of side A's track and of side B's, from the row's top. */
   readonly a: number;
   readonly b: number;
-  readonly head: number;
-  /** Width of the words at the right. */
-  readonly ends: number;
-  readonly text: number;
 }
 
-export const desk: Metrics = { row: 42, runRow: 32, track: 12, a: 6, b: 24, head: 204, ends: 236, text: 12 };
-export const wall: Metrics = { row: 84, runRow: 56, track: 22, a: 15, b: 47, head: 250, ends: 380, text: 20 };
+export const desk: Metrics = { least: 42, most: 62, runRow: 32, head: 204, ends: 236, text: 12 };
+export const wall: Metrics = { least: 76, most: 108, runRow: 56, head: 320, ends: 350, text: 20 };
 /** At the narrowest windows the words beside the chart give way first. */
 export const narrow: Metrics = { ...desk, head: 196, ends: 150 };
+
+/** Rows as high as the window allows for so many of them. */
+export function fitted(metrics: Metrics, height: number, rows: number): RowMetrics {
+  const row = Math.max(metrics.least, Math.min(metrics.most, Math.floor(height / Math.max(rows, 1))));
+  return {
+    ...metrics,
+    row,
+    track: Math.round(row * 0.28),
+    a: Math.round(row * 0.15),
+    b: Math.round(row * 0.57),
+  };
+}

@@ -4,13 +4,13 @@ import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
 import { gateWords, type PourRow } from './board-rows.ts';
 import type { DayScale } from './day-scale.ts';
-import { type Metrics, wall } from './metrics.ts';
+import type { RowMetrics } from './metrics.ts';
 import type { Bar, PourBars } from './pour-bars.ts';
 
 interface MarksProps {
   readonly row: PourRow;
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly words: TimeWords;
   readonly ghost?: boolean;
 }
@@ -65,8 +65,8 @@ function Track(props: {
     });
 }
 
-function pourWidthOf(metrics: Metrics): number {
-  return metrics.track > 12 ? 8 : 5;
+function pourWidthOf(metrics: RowMetrics): number {
+  return metrics.text > 12 ? 8 : 5;
 }
 
 /** Below this many pixels a day there is no room for hours. */
@@ -95,7 +95,10 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
           {words.time(row.row.times.finishAt)}
         </text>
       ) : null}
-      {metrics === wall && gates !== undefined && start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
+      {metrics.text > 12 &&
+      gates !== undefined &&
+      (place === null || place.x > start) &&
+      start - 12 - gates.length * metrics.text * 0.56 > 0 ? (
         <text className="gate-words" x={start - 7} y={middle} textAnchor="end">
           {gates}
         </text>

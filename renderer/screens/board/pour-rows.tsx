@@ -8,7 +8,7 @@ import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
 import { ghostRow } from './ghost.ts';
 import { LinkLines } from './link-lines.tsx';
-import type { Metrics } from './metrics.ts';
+import type { RowMetrics } from './metrics.ts';
 import { PourMarks } from './pour-marks.tsx';
 import { RowHead, RowThen } from './row-words.tsx';
 import { useDrag } from './use-drag.ts';
@@ -18,8 +18,10 @@ export interface PourRowsProps {
   readonly model: BoardModel;
   readonly rows: readonly PourRow[];
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly nowMs: number;
+  /** The sheet is never lower than the window's part for it. */
+  readonly least: number;
   readonly scroller: RefObject<HTMLDivElement | null>;
   readonly selected: string | null;
   readonly moves: readonly Move[];
@@ -33,7 +35,7 @@ export function PourRows(props: PourRowsProps): ReactNode {
   const [hovered, setHovered] = useState<string | null>(null);
   const drag = useDrag(scale, props.onMove, props.onSelect);
   const [first, last] = useRange(props.scroller, rows.length, metrics.row);
-  const height = rows.length * metrics.row;
+  const height = Math.max(rows.length * metrics.row, props.least);
   const tops = useMemo(
     () => new Map(rows.map((row, index) => [row.code, index * metrics.row])),
     [rows, metrics.row],

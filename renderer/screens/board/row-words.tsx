@@ -16,7 +16,9 @@ export const RowHead = memo(function RowHead(props: {
   return (
     <button
       type="button"
-      className={selected ? 'row-head selected' : 'row-head'}
+      className={['row-head', selected ? 'selected' : '', props.height >= 56 ? 'tall' : '']
+        .filter(Boolean)
+        .join(' ')}
       style={{ top: props.top, height: props.height }}
       data-pour={row.code}
       tabIndex={props.reachable ? 0 : -1}

@@ -4,7 +4,7 @@ import type { BoardModel } from './board-rows.ts';
 import type { Turn } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
-import type { Metrics } from './metrics.ts';
+import type { RowMetrics } from './metrics.ts';
 import { useRange } from './use-size.ts';
 
 interface RunRow {
@@ -43,15 +43,17 @@ export function RunRows(props: {
   readonly model: BoardModel;
   readonly rows: readonly RunRow[];
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly nowMs: number;
+  /** The sheet is never lower than the window's part for it. */
+  readonly least: number;
   readonly scroller: RefObject<HTMLDivElement | null>;
   readonly selected: string | null;
   readonly onSelect: (code: string | null) => void;
 }): ReactNode {
   const { rows, scale, metrics, model } = props;
   const [first, last] = useRange(props.scroller, rows.length, metrics.runRow);
-  const height = rows.length * metrics.runRow;
+  const height = Math.max(rows.length * metrics.runRow, props.least);
   const shown = rows.slice(first, last + 1);
   const tops = useMemo(
     () => new Map(rows.map((row, index) => [row.run, index * metrics.runRow])),
@@ -106,7 +108,7 @@ export function RunRows(props: {
 const RunMarks = memo(function RunMarks(props: {
   readonly row: RunRow;
   readonly scale: DayScale;
-  readonly metrics: Metrics;
+  readonly metrics: RowMetrics;
   readonly selected: string | null;
   readonly onSelect: (code: string | null) => void;
 }): ReactNode {

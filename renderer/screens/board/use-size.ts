@@ -2,15 +2,23 @@
 import { type RefObject, useEffect, useState } from 'react';
 
 export function useWidth(element: RefObject<HTMLElement | null>): number {
-  const [width, setWidth] = useState(0);
+  return useSize(element)[0];
+}
+
+/** Width and height in whole pixels. */
+export function useSize(element: RefObject<HTMLElement | null>): readonly [number, number] {
+  const [size, setSize] = useState<readonly [number, number]>([0, 0]);
   useEffect(() => {
     const watched = element.current;
     if (watched === null) return undefined;
-    const observer = new ResizeObserver(([entry]) => setWidth(Math.floor(entry?.contentRect.width ?? 0)));
+    const observer = new ResizeObserver(([entry]) => {
+      const { width = 0, height = 0 } = entry?.contentRect ?? {};
+      setSize([Math.floor(width), Math.floor(height)]);
+    });
     observer.observe(watched);
     return () => observer.disconnect();
   }, [element]);
-  return width;
+  return size;
 }
 
 /** First and last index in view, a few more on either side; all of them where they are few. */
