@@ -1,5 +1,6 @@
 // Builds everything into dist/: the page, the desktop's main and preload, and the core's own process.
 // Native and optional packages stay outside and are loaded from node_modules.
+import { copyFileSync, globSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
 import { pathToFileURL } from 'node:url';
@@ -75,12 +76,21 @@ export async function buildAll(): Promise<void> {
   // Taken first: a source that changes meanwhile makes the stamp old, never falsely new.
   const stamp = sourceStamp(root);
   for (const program of programs) await build(configFor(program));
+  copyDemoFiles();
   await build({
     root: path.join(root, 'renderer'),
     configFile: path.join(root, 'renderer', 'vite.config.ts'),
     logLevel: 'warn',
   });
   writeStamp(root, stamp);
+}
+
+/** The demo is made from its CSV files, which it looks for beside itself. */
+function copyDemoFiles(): void {
+  const files = globSync('*.csv', { cwd: path.join(root, 'seed-demo') });
+  if (files.length === 0) throw new Error('seed-demo has no CSV files.');
+  for (const file of files)
+    copyFileSync(path.join(root, 'seed-demo', file), path.join(root, 'dist', 'core', file));
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) await buildAll();
