@@ -3,52 +3,72 @@
 import { type ReactNode, useState } from 'react';
 import { timeWords } from '../../parts/time-words.ts';
 import { readQuantity } from '../yard/booking-draft.ts';
+import { LooseAdd } from './loose-add.tsx';
 import type { PartProps } from './pour-detail.tsx';
 import type { LooseLine } from './pour-shapes.ts';
 
 export function LoosePart(props: PartProps): ReactNode {
-  const { row, context } = props;
+  const { row, context, edits } = props;
   const words = timeWords(context.timeZone);
   const counted = row.loose.filter((line) => line.counted);
-  if (row.pour.loose.length + counted.length === 0) return <p className="soft">None.</p>;
+  const takeOut = (index: number, line: LooseLine): void => {
+    const loose = row.pour.loose.filter((_, at) => at !== index);
+    void edits.save(row.pour, { ...row.pour, loose }, `${row.pour.code}: ${line.component} taken out`);
+  };
   return (
-    <table className="plain">
-      <thead>
-        <tr>
-          <th scope="col">Piece</th>
-          <th scope="col" className="numeric">
-            Pieces
-          </th>
-          <th scope="col">For</th>
-          <th scope="col">Side</th>
-        </tr>
-      </thead>
-      <tbody>
-        {row.pour.loose.map((line, index) => (
-          <tr key={`${line.component} ${line.purpose} ${line.side}`}>
-            <td>{line.component}</td>
-            <td className="numeric">
-              <LooseQuantity key={line.quantity} {...props} line={line} index={index} />
-            </td>
-            <td title={line.purpose}>{line.purpose}</td>
-            <td>{line.side}</td>
+    <>
+      <table className="plain">
+        <thead>
+          <tr>
+            <th scope="col">Piece</th>
+            <th scope="col" className="numeric">
+              Pieces
+            </th>
+            <th scope="col">For</th>
+            <th scope="col">Side</th>
+            <th scope="col">
+              <span className="visually-hidden">Take it out</span>
+            </th>
           </tr>
-        ))}
-        {counted.map((line) => (
-          <tr
-            key={`counted ${line.component} ${line.purpose}`}
-            title={`needed from ${words.full(line.from)}`}
-          >
-            <td>{line.component}</td>
-            <td className="numeric">{line.quantity}</td>
-            <td title={line.purpose}>{line.purpose}</td>
-            <td>
-              <span className="counted-word">counted</span>
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {row.pour.loose.map((line, index) => (
+            <tr key={`${line.component} ${line.purpose} ${line.side}`}>
+              <td>{line.component}</td>
+              <td className="numeric">
+                <LooseQuantity key={line.quantity} {...props} line={line} index={index} />
+              </td>
+              <td title={line.purpose}>{line.purpose}</td>
+              <td>{line.side}</td>
+              <td>
+                <button
+                  type="button"
+                  className="quiet"
+                  aria-label={`Take out ${line.component} for ${line.purpose}`}
+                  onClick={() => takeOut(index, line)}
+                >
+                  ✕
+                </button>
+              </td>
+            </tr>
+          ))}
+          {counted.map((line) => (
+            <tr
+              key={`counted ${line.component} ${line.purpose}`}
+              title={`needed from ${words.full(line.from)}`}
+            >
+              <td>{line.component}</td>
+              <td className="numeric">{line.quantity}</td>
+              <td title={line.purpose}>{line.purpose}</td>
+              <td colSpan={2}>
+                <span className="counted-word">counted</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <LooseAdd {...props} />
+    </>
   );
 }
 

@@ -51,7 +51,7 @@ export const pourColumns: readonly PourColumn[] = [
   { id: 'strip', header: 'First strip shift', words: 'Stripping can begin', widthPx: 140 },
   { id: 'stripH', header: 'Strip h', words: 'Shift hours that stripping takes', widthPx: 66, numeric: true },
   { id: 'after', header: 'After', words: 'Pours that must be poured before it', widthPx: 104 },
-  { id: 'gates', header: 'Gates open', words: 'Work by others that is not done yet', widthPx: 92 },
+  { id: 'gates', header: 'Gates open', words: 'Work by others that is not done yet', widthPx: 104 },
   { id: 'gangsA', header: 'Gangs A', words: 'Gangs of side A', widthPx: 96 },
   { id: 'gangsB', header: 'Gangs B', words: 'Gangs of side B', widthPx: 96 },
   { id: 'findings', header: 'Findings', words: 'What is wrong or worth knowing', widthPx: 112 },

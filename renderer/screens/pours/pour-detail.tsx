@@ -39,6 +39,7 @@ export function PourDetail(props: PartProps): ReactNode {
         <GatesPart {...props} />
       </div>
       <div className="pour-part">
+        <FindingLines row={row} timeZone={props.context.timeZone} />
         <h2>When it may be stripped</h2>
         <ol className="strip-reasons">
           {stripReasons(row, props.context.timeZone).map((line) => (
@@ -46,7 +47,6 @@ export function PourDetail(props: PartProps): ReactNode {
           ))}
         </ol>
         <p className="forecast-word">A forecast, not a release: a named person clears the strip.</p>
-        <FindingLines row={row} timeZone={props.context.timeZone} />
       </div>
     </section>
   );
@@ -57,7 +57,7 @@ function FindingLines(props: { readonly row: PourRow; readonly timeZone: string 
   if (props.row.findings.length === 0) return null;
   return (
     <>
-      <h2 className="findings-title">Findings</h2>
+      <h2>Findings</h2>
       <ul className="pour-findings">
         {props.row.findings.map((finding) => (
           <li key={`${finding.rule} ${finding.message}`} className={`note note-${finding.severity}`}>

@@ -20,6 +20,9 @@ export function stripReasons(row: PourRow, timeZone: string): string[] {
   ];
 }
 
+/** What a gate stands before. */
+export const stepWords = { set: 'setting', close: 'closing', pour: 'the pour' } as const;
+
 export function openGates(gates: readonly Gate[]): Gate[] {
   return gates.filter(({ done }) => !done);
 }
