@@ -63,7 +63,7 @@ export async function openLocalDoor(options: LocalDoorOptions): Promise<LocalDoo
   function exchange(token: string): Reply {
     if (!guard.isToken(token)) return plain(403, needsToken);
     const body =
-      '<!doctype html><meta charset="utf-8"><meta http-equiv="refresh" content="0;url=/"><title>Regang</title>';
+      '<!doctype html><meta charset="utf-8"><meta http-equiv="refresh" content="0;url=/"><link rel="icon" href="/icon.svg"><title>Regang</title>';
     return { ...html(body), headers: { 'set-cookie': guard.setCookie(port) } };
   }
 
