@@ -1,6 +1,6 @@
 // Providers in the order in which they need each other, then the shell with the screen of the address.
-import { type ReactNode, useState } from 'react';
-import { Redirect, Route, Router, Switch, useSearch } from 'wouter';
+import { type ReactNode, useEffect, useState } from 'react';
+import { Redirect, Route, Router, Switch, useLocation, useSearch } from 'wouter';
 import { hashRouter } from './client/address.ts';
 import { CoreProvider, useCore, useHostState } from './client/core.tsx';
 import type { Transport } from './client/transport.ts';
@@ -38,6 +38,13 @@ function Doors(): ReactNode {
   const open = host.data?.book !== null && host.data !== undefined;
   const book = useCore('book.state', {}, { enabled: open });
   const job = useChosenJob(book.data?.jobs ?? []);
+  const [path, navigate] = useLocation();
+  // A book without a job has one screen. Its address stays when the first job comes in, so that an import
+  // under way goes on.
+  const jobless = book.data?.jobs.length === 0;
+  useEffect(() => {
+    if (jobless && path !== '/book') navigate('/book', { replace: true });
+  }, [jobless, path, navigate]);
 
   if (host.error !== null) return <RefusalNote error={host.error} />;
   if (host.data === undefined) return <Waiting what="Opening …" />;
@@ -53,8 +60,9 @@ function Doors(): ReactNode {
   return (
     <UnitsProvider jobUnits={job?.units ?? 'us'}>
       <Shell host={host.data} jobs={book.data.jobs} job={job}>
-        {job === null ? <BookScreen host={host.data} state={book.data} /> : null}
-        {job === null ? null : (
+        {job === null || path === '/book' ? (
+          <BookScreen host={host.data} state={book.data} />
+        ) : (
           <JobProvider job={job}>
             <Switch>
               <Route path="/board" component={BoardScreen} />
@@ -62,9 +70,6 @@ function Doors(): ReactNode {
               <Route path="/designs/:code?" component={DesignsScreen} />
               <Route path="/yard" component={YardScreen} />
               <Route path="/pours/:code?" component={PoursScreen} />
-              <Route path="/book">
-                <BookScreen host={host.data} state={book.data} />
-              </Route>
               <Route>
                 <Redirect to="/board" replace />
               </Route>

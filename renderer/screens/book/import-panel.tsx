@@ -78,7 +78,7 @@ function stateWords(file: ImportFile): string {
 }
 
 function countWords(result: ImportResult): string {
-  const parts = [`${result.rows} rows`];
+  const parts = [result.rows === 1 ? '1 row' : `${result.rows} rows`];
   if (result.added > 0) parts.push(`${result.added} new`);
   if (result.changed > 0) parts.push(`${result.changed} changed`);
   return parts.join(', ');
