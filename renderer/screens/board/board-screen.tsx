@@ -27,7 +27,12 @@ import { RunRows, runRows } from './run-rows.tsx';
 import { type Moves, useMoves } from './use-moves.ts';
 import { useSize, useWidth } from './use-size.ts';
 import { WhatifPane } from './whatif-pane.tsx';
+import '../../style/board-head.css';
 import '../../style/board.css';
+import '../../style/board-marks.css';
+import '../../style/board-foot.css';
+import '../../style/panes.css';
+import '../../style/board-wall.css';
 
 export function BoardScreen(): ReactNode {
   const job = useJob();

@@ -12,7 +12,11 @@ import { useUnits } from '../../parts/units.tsx';
 import { ShortfallPane } from './shortfall-pane.tsx';
 import { daysOf, hireWords, holderWords, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
 import { TightList } from './tight-list.tsx';
+import '../../style/board-head.css';
 import '../../style/board.css';
+import '../../style/board-marks.css';
+import '../../style/board-foot.css';
+import '../../style/panes.css';
 import '../../style/shortfalls.css';
 
 export function ShortfallsScreen(): ReactNode {

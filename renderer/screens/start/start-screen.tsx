@@ -7,7 +7,7 @@ import { CautionLine, RefusalNote } from '../../parts/notes.tsx';
 import { PathForm } from '../../parts/path-form.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { ReadingFigure } from './reading-figure.tsx';
-import '../../style/board.css';
+import '../../style/board-marks.css';
 import '../../style/start.css';
 
 export function StartScreen(props: { readonly host: HostOutput<'host.state'> }): ReactNode {
