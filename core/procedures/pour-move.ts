@@ -11,13 +11,17 @@ import { code, commandId, pour } from './shapes.ts';
 export const pourMove = command({
   name: 'pour.move',
   input: z.strictObject({ commandId, job: code, moves: z.array(move).min(1).max(20) }),
-  output: z.strictObject({ pours: z.array(pour) }),
+  /** `before` puts them back exactly: a pour moved off a day off does not come back to it by working days. */
+  output: z.strictObject({ pours: z.array(pour), before: z.array(pour) }),
   run: async (book, { job: jobCode, moves }) => {
     const job = await book.job(jobCode);
     if (job === null) return unknownJob(jobCode);
-    const moved = movePours(job, await book.pours(jobCode), moves);
+    const pours = await book.pours(jobCode);
+    const moved = movePours(job, pours, moves);
     if (!moved.ok) return moved;
-    for (const each of moved.value.changed) await book.putPour(jobCode, each);
-    return answer({ pours: asData(moved.value.changed) });
+    const { changed } = moved.value;
+    for (const each of changed) await book.putPour(jobCode, each);
+    const before = pours.filter((each) => changed.some(({ code: of }) => of === each.code));
+    return answer({ pours: asData(changed), before: asData(before) });
   },
 });

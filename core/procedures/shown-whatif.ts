@@ -79,21 +79,27 @@ function without(steps: readonly ShownStep[], others: readonly ShownStep[]): Sho
 }
 
 function rerouted(before: readonly ShownTurn[], after: readonly ShownTurn[]) {
-  const was = new Map(before.map((turn) => [turn.id, words(turn)]));
+  const pourOf = new Map(after.map((turn) => [turn.id, turn.pour]));
+  const was = new Map(before.map((turn) => [turn.id, words(turn, pourOf)]));
   return after
-    .filter((turn) => was.get(turn.id) !== words(turn))
-    .map((turn) => ({ turn: turn.id, pour: turn.pour, before: was.get(turn.id) ?? '', after: words(turn) }));
+    .map((turn) => ({
+      turn: turn.id,
+      pour: turn.pour,
+      before: was.get(turn.id) ?? '',
+      after: words(turn, pourOf),
+    }))
+    .filter((each) => each.before !== each.after);
 }
 
-/** Where a gang goes after a turn, in words that compare. */
-function words({ after }: ShownTurn): string {
+/** Where a gang goes after a turn. To which of a pour's like gangs it goes changes nothing on site. */
+function words({ after }: ShownTurn, pourOf: ReadonlyMap<string, string>): string {
   switch (after.how) {
     case 'break-down':
       return 'broken down';
     case 'fly-on':
-      return `flies on to ${after.turn}`;
+      return `flies on to ${pourOf.get(after.turn) ?? ''}`;
     case 'regang':
-      return `re-ganged for ${after.turn}`;
+      return `re-ganged for ${pourOf.get(after.turn) ?? ''}`;
     default:
       return never(after);
   }

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { z } from 'zod';
 import { createHost } from '../../core/host/host.ts';
-import { openBookFile } from '../../core/host/open-book-file.ts';
+import { backUpBook, openBookFile } from '../../core/host/open-book-file.ts';
 import type { ProcedureName, Procedures } from '../../core/procedures/all.ts';
 import { makeDemo } from '../../seed-demo/make-demo.ts';
 
@@ -28,6 +28,7 @@ export async function demoHost(): Promise<DemoHost> {
     version: '0.0.0',
     context: () => ({ at: '2026-02-23T07:00:00-05:00', who: 'tester' }),
     openFile: openBookFile,
+    backUp: backUpBook,
     makeDemo,
     checkOutput: true,
     log: (line) => {

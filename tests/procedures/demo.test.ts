@@ -181,15 +181,14 @@ describe('what is written', () => {
     const whatif = await host.ask('plan.whatif', { job, moves });
     expect(whatif.newShortfalls.length + whatif.goneShortfalls.length).toBeGreaterThan(0);
     expect((await host.ask('board.read', { job })).shortfalls).toEqual(board.shortfalls);
-    await host.ask('pour.move', { commandId: 'command-shift-1', job, moves });
+    const { before } = await host.ask('pour.move', { commandId: 'command-shift-1', job, moves });
     const moved = await host.ask('board.read', { job });
     expect(moved.shortfalls).toEqual(whatif.after.shortfalls);
     expect(moved.cost).toEqual(whatif.after.cost);
-    await host.ask('pour.move', {
-      commandId: 'command-shift-2',
-      job,
-      moves: [{ pour: 'P08', workingDays: -2 }],
-    });
+    // Put back as it was: undo.
+    for (const pour of before)
+      await host.ask('pour.save', { commandId: `command-back-${pour.code}`, job, pour });
+    expect((await host.ask('board.read', { job })).pours).toEqual(board.pours);
     expect((await host.ask('board.read', { job })).shortfalls).toEqual(board.shortfalls);
   });
 

@@ -1,4 +1,5 @@
-// A proposed move and its life: asked of the core, kept by a command, taken back by its opposite.
+// A proposed move and its life: asked of the core, kept by a command, taken back by putting the pours back as
+// they were.
 import { useCallback, useState } from 'react';
 import { useCommand, useCore } from '../../client/core.tsx';
 import { useUndo } from '../../parts/undo.tsx';
@@ -27,6 +28,7 @@ export function useMoves(job: string, todayOf: (moves: readonly Move[]) => strin
     { enabled: moves.length > 0 },
   );
   const command = useCommand('pour.move');
+  const { mutateAsync: savePour } = useCommand('pour.save');
   const { remember } = useUndo();
   const { mutateAsync } = command;
 
@@ -37,19 +39,20 @@ export function useMoves(job: string, todayOf: (moves: readonly Move[]) => strin
   const keep = useCallback(() => {
     if (moves.length === 0) return;
     const forth = moves.map((move) => ({ ...move }));
-    const back = moves.map((move) => ({ pour: move.pour, workingDays: -move.workingDays }));
     // A refusal stays in `command.error` and is shown in the pane.
     void mutateAsync({ job, moves: forth })
-      .then(() => {
+      .then(({ before }) => {
         setMoves(none);
         return remember({
           words: moveWords(moves),
-          undo: () => mutateAsync({ job, moves: back }),
+          undo: async () => {
+            for (const pour of before) await savePour({ job, pour });
+          },
           redo: () => mutateAsync({ job, moves: forth }),
         });
       })
       .catch(() => undefined);
-  }, [moves, mutateAsync, job, remember]);
+  }, [moves, mutateAsync, savePour, job, remember]);
 
   return {
     moves,
