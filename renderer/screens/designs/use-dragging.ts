@@ -2,7 +2,7 @@
 import { type PointerEvent, useRef } from 'react';
 import { moved, type View } from './elevation-view.ts';
 
-interface Dragging {
+export interface Dragging {
   /** Whether the pointer moved the drawing since it went down: then its click means nothing else. */
   readonly dragged: () => boolean;
   readonly handlers: Handlers;

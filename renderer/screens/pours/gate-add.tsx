@@ -20,9 +20,9 @@ export function GateAdd(props: PartProps): ReactNode {
     }
     setWhy(null);
     const next: Gate = { name, who, before: gate.before, promised: promised.value.slice(0, 10), done: false };
-    const saved = await edits.save(
-      row.pour,
-      { ...row.pour, gates: [...row.pour.gates, next] },
+    const saved = await edits.change(
+      row.pour.code,
+      (pour) => ({ ...pour, gates: [...pour.gates, next] }),
       `${row.pour.code}: gate ${name} added`,
     );
     if (saved) setGate({ ...gate, name: '', who: '', promised: '' });
@@ -61,7 +61,9 @@ export function GateAdd(props: PartProps): ReactNode {
         ))}
       </select>
       {field('promised', 'promised, as 9 Mar')}
-      <button type="submit">Add</button>
+      <button type="submit" aria-label="Add this gate">
+        Add
+      </button>
       {why === null ? null : (
         <span className="field-error" role="alert">
           {why}

@@ -12,8 +12,11 @@ export function GatesPart(props: PartProps): ReactNode {
   const { gates } = row.pour;
   const open = gates.filter(({ done }) => !done).length;
   const change = (index: number, next: Gate | null, words: string): void => {
-    const changed = gates.flatMap((one, at) => (at === index ? (next ?? []) : one));
-    void edits.save(row.pour, { ...row.pour, gates: changed }, `${row.pour.code}: ${words}`);
+    void edits.change(
+      row.pour.code,
+      (pour) => ({ ...pour, gates: pour.gates.flatMap((one, at) => (at === index ? (next ?? []) : one)) }),
+      `${row.pour.code}: ${words}`,
+    );
   };
   return (
     <>

@@ -22,10 +22,10 @@ export function LooseAdd(props: PartProps): ReactNode {
       return;
     }
     setWhy(null);
-    const loose = [...row.pour.loose, { side: line.side, component, quantity: quantity.value, purpose }];
-    const saved = await edits.save(
-      row.pour,
-      { ...row.pour, loose },
+    const next = { side: line.side, component, quantity: quantity.value, purpose };
+    const saved = await edits.change(
+      row.pour.code,
+      (pour) => ({ ...pour, loose: [...pour.loose, next] }),
       `${row.pour.code}: ${quantity.value} ${component} added`,
     );
     if (saved) setLine({ ...line, component: '', quantity: '', purpose: '' });
@@ -72,7 +72,9 @@ export function LooseAdd(props: PartProps): ReactNode {
             <option key={side}>{side}</option>
           ))}
         </select>
-        <button type="submit">Add</button>
+        <button type="submit" aria-label="Add this piece">
+          Add
+        </button>
       </form>
       {why === null ? null : (
         <p className="field-error" role="alert">
@@ -97,9 +99,9 @@ function TieField(
         disabled={edits.busy}
         onChange={(event) => {
           const tieComponent = event.target.value === '' ? null : event.target.value;
-          void edits.save(
-            row.pour,
-            { ...row.pour, tieComponent },
+          void edits.change(
+            row.pour.code,
+            (pour) => ({ ...pour, tieComponent }),
             `${row.pour.code}: ties ${tieComponent ?? 'not planned'}`,
           );
         }}

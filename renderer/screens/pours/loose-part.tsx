@@ -12,8 +12,11 @@ export function LoosePart(props: PartProps): ReactNode {
   const words = timeWords(context.timeZone);
   const counted = row.loose.filter((line) => line.counted);
   const takeOut = (index: number, line: LooseLine): void => {
-    const loose = row.pour.loose.filter((_, at) => at !== index);
-    void edits.save(row.pour, { ...row.pour, loose }, `${row.pour.code}: ${line.component} taken out`);
+    void edits.change(
+      row.pour.code,
+      (pour) => ({ ...pour, loose: pour.loose.filter((_, at) => at !== index) }),
+      `${row.pour.code}: ${line.component} taken out`,
+    );
   };
   return (
     <>
@@ -81,10 +84,15 @@ function LooseQuantity(props: PartProps & { readonly line: LooseLine; readonly i
     const read = readQuantity(text);
     setWhy(read.ok ? null : read.error.message);
     if (!read.ok) return;
-    const loose = row.pour.loose.map((one, at) =>
-      at === props.index ? { ...one, quantity: read.value } : one,
+    const quantity = read.value;
+    void edits.change(
+      row.pour.code,
+      (pour) => ({
+        ...pour,
+        loose: pour.loose.map((one, at) => (at === props.index ? { ...one, quantity } : one)),
+      }),
+      `${row.pour.code}: ${quantity} ${line.component}`,
     );
-    void edits.save(row.pour, { ...row.pour, loose }, `${row.pour.code}: ${read.value} ${line.component}`);
   };
   return (
     <input

@@ -142,6 +142,21 @@ export const cells: Readonly<Record<CellId, EditableCell>> = {
   },
 };
 
+/** Cells by name in a sentence. */
+export const cellWords: Readonly<Record<CellId, string>> = {
+  name: 'name',
+  element: 'element',
+  order: 'order',
+  setA: 'set side A',
+  setAH: 'hours of setting side A',
+  setB: 'set side B',
+  setBH: 'hours of setting side B',
+  finish: 'finish',
+  minimumH: 'minimum hours',
+  stripH: 'strip hours',
+  after: 'after',
+};
+
 export function isCellId(id: string): id is CellId {
   return Object.hasOwn(cells, id);
 }

@@ -2,11 +2,12 @@
 // cell with the reason under it.
 import { memo, type ReactNode, useEffect, useRef } from 'react';
 import { CellEditor } from './cell-editor.tsx';
-import { isCellId } from './pour-cells.ts';
+import { type CellDrafts, draftKey } from './cell-drafts.ts';
+import { cellWords, isCellId } from './pour-cells.ts';
 import { columnText, pourColumns } from './pour-columns.ts';
 import type { CellContext, PourRow } from './pour-shapes.ts';
+import type { EditEnd } from './use-cell-focus.ts';
 import { withSpokenInstants } from '../../parts/spoken-instants.ts';
-import { type CellDraft, cellWords, draftKey } from './use-pour-edits.ts';
 
 export interface RowProps {
   readonly row: PourRow;
@@ -18,10 +19,10 @@ export interface RowProps {
   /** Text with which editing began, where the focused cell is being edited. */
   readonly editing: string | null;
   readonly wantsFocus: boolean;
-  readonly drafts: ReadonlyMap<string, CellDraft>;
+  readonly drafts: CellDrafts;
   readonly onFocus: (index: number, column: string) => void;
   readonly onEdit: (index: number, column: string) => void;
-  readonly onEnd: (text: string | null, next: 'stay' | 'right' | 'left') => void;
+  readonly onEnd: EditEnd;
 }
 
 export const PourTableRow = memo(function PourTableRow(props: RowProps): ReactNode {
@@ -40,6 +41,7 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
   const cell = useRef<HTMLTableCellElement>(null);
   const editable = isCellId(column.id);
   const draft = props.drafts.get(draftKey(row.pour.code, column.id));
+  const why = draft?.message ?? null;
   const text = draft?.text ?? columnText(row, column.id, context);
   const editing = focused && editable && props.editing !== null;
   const whyId = `why-${row.pour.code}-${column.id}`;
@@ -53,7 +55,7 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
   const classes = [
     column.numeric === true ? 'numeric' : undefined,
     editable ? 'editable' : 'follows',
-    draft === undefined ? undefined : 'refused',
+    why === null ? undefined : 'refused',
     column.id === 'findings' ? findingClass(row) : undefined,
     column.id === 'gates' && text !== '' ? 'gates-open' : undefined,
   ];
@@ -64,8 +66,9 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
       tabIndex={focused ? 0 : -1}
       title={text}
       aria-readonly={!editable}
-      aria-invalid={draft === undefined ? undefined : true}
-      aria-describedby={draft === undefined ? undefined : whyId}
+      aria-invalid={why === null ? undefined : true}
+      aria-busy={draft !== undefined && why === null ? true : undefined}
+      aria-describedby={why === null ? undefined : whyId}
       onFocus={(event) => {
         if (event.target === cell.current) props.onFocus(props.index, column.id);
       }}
@@ -84,9 +87,9 @@ function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[numb
       ) : (
         text
       )}
-      {draft === undefined ? null : (
+      {why === null ? null : (
         <span id={whyId} className={focused ? 'cell-why' : 'visually-hidden'} role="alert">
-          {withSpokenInstants(draft.message, context.timeZone)} {draft.hint}
+          {withSpokenInstants(why, context.timeZone)} {draft?.hint}
         </span>
       )}
     </td>

@@ -24,7 +24,7 @@ export function PourTools(props: {
       .then(() => props.onSay(`${rows.length} pours copied; paste them into a spreadsheet.`));
   };
   const remove = async ({ pour }: PourRow): Promise<void> => {
-    if (await edits.remove(pour)) props.onSay(`${pour.code} removed. Ctrl+Z puts it back.`);
+    if (await edits.remove(pour.code)) props.onSay(`${pour.code} removed. Ctrl+Z puts it back.`);
   };
   return (
     <>
@@ -66,7 +66,7 @@ function AddCopy(props: {
     const gates = row.pour.gates.map((gate) => ({ ...gate, done: false }));
     const copy = { ...row.pour, code: code.trim(), gates };
     const words = `${copy.code} added as a copy of ${row.pour.code}`;
-    if (!(await edits.save(null, copy, words))) return;
+    if (!(await edits.add(copy, words))) return;
     props.onChoose(copy.code);
     props.onSay(`${words}, at the same dates. Ctrl+Z takes it out.`);
   };

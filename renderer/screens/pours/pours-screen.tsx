@@ -37,7 +37,7 @@ function Pours(props: { readonly list: PourList; readonly clock: JobClock }): Re
   );
   const [filter, setFilter] = useState('');
   const [said, setSaid] = useState('');
-  const edits = usePourEdits(job.code, context);
+  const edits = usePourEdits(job.code, list.pours, context);
   const rows = useMemo(() => filteredPours(list.pours, filter, context), [list.pours, filter, context]);
   const asked = code === undefined || code === '' ? null : decodeURIComponent(code);
   const row = rows.find(({ pour }) => pour.code === asked) ?? rows[0];
@@ -57,7 +57,7 @@ function Pours(props: { readonly list: PourList; readonly clock: JobClock }): Re
         <button
           type="button"
           className="primary"
-          onClick={() => void edits.save(null, firstPour(clock), 'first pour added')}
+          onClick={() => void edits.add(firstPour(clock), 'first pour added')}
         >
           Add a pour
         </button>

@@ -5,7 +5,7 @@ import { timeWords } from '../../parts/time-words.ts';
 import { gangsText, readGangs } from './gangs-text.ts';
 import type { PartProps } from './pour-detail.tsx';
 import { PourPlan } from './pour-plan.tsx';
-import type { PourSide } from './pour-shapes.ts';
+import type { Pour, PourSide } from './pour-shapes.ts';
 
 export function SidesPart(props: PartProps): ReactNode {
   const { row, context } = props;
@@ -43,15 +43,9 @@ function GangsField(props: PartProps & { readonly side: PourSide }): ReactNode {
       return;
     }
     setWhy(null);
-    const [a, b] = row.pour.sides;
-    const changed = { ...side, gangs: read.value };
-    const after = {
-      ...row.pour,
-      sides: side.side === 'A' ? ([changed, b] as const) : ([a, changed] as const),
-    };
-    void edits.save(
-      row.pour,
-      { ...after, sides: [...after.sides] },
+    void edits.change(
+      row.pour.code,
+      (pour) => withGangs(pour, side.side, read.value),
       `${row.pour.code}: gangs of side ${side.side}`,
     );
   };
@@ -80,4 +74,9 @@ function GangsField(props: PartProps & { readonly side: PourSide }): ReactNode {
       )}
     </>
   );
+}
+
+function withGangs(pour: Pour, name: 'A' | 'B', gangs: PourSide['gangs']): Pour {
+  const [a, b] = pour.sides;
+  return { ...pour, sides: name === 'A' ? [{ ...a, gangs }, b] : [a, { ...b, gangs }] };
 }

@@ -1,159 +1,123 @@
-// Saving pours: each edit goes to the core as a whole pour and can be taken back. What the core or the
-// reader refuses stays in its cell as it was typed, with the reason.
-import { useCallback, useState } from 'react';
-import { useCommand } from '../../client/core.tsx';
+// What the parts of this screen can do to pours. What the core or the reader refuses stays in its cell as it
+// was typed, with the reason; a refusal that belongs to no cell stands over the table.
+import { useCallback, useMemo, useState } from 'react';
 import { Refused, wordsOf } from '../../client/refused.ts';
-import { useUndo } from '../../parts/undo.tsx';
+import { type CellDrafts, useCellDrafts } from './cell-drafts.ts';
 import type { PastedPour } from './pasted-cells.ts';
-import { type CellId, cellOfField, cells } from './pour-cells.ts';
-import type { CellContext, Pour } from './pour-shapes.ts';
-
-/** Text that could not become part of its pour, and why. */
-export interface CellDraft {
-  readonly text: string;
-  readonly message: string;
-  readonly hint?: string;
-}
-
-export function draftKey(code: string, cell: string): string {
-  return `${code} ${cell}`;
-}
+import { type CellId, cellOfField, cells, cellWords } from './pour-cells.ts';
+import type { CellContext, Pour, PourRow } from './pour-shapes.ts';
+import { type PourStore, usePourStore } from './use-pour-store.ts';
 
 export interface PourEdits {
-  readonly drafts: ReadonlyMap<string, CellDraft>;
+  readonly drafts: CellDrafts;
   /** What was refused and belongs to no cell. */
   readonly error: unknown;
   readonly busy: boolean;
-  readonly write: (pour: Pour, cell: CellId, text: string) => void;
+  readonly write: (code: string, cell: CellId, text: string) => void;
   /** Drops a refused text and shows again what stands in the book. */
   readonly drop: (code: string, cell: string) => void;
-  /** Saves a changed pour that does not come from a cell. */
-  readonly save: (before: Pour | null, after: Pour, words: string) => Promise<boolean>;
+  /** Changes a pour in another way than by a cell. True where it was saved. */
+  readonly change: (code: string, by: (pour: Pour) => Pour, words: string) => Promise<boolean>;
+  readonly add: (pour: Pour, words: string) => Promise<boolean>;
+  readonly remove: (code: string) => Promise<boolean>;
   /** Answers how many cells were saved: all of a row, or none. */
-  readonly savePasted: (before: Pour, pasted: PastedPour) => Promise<number>;
-  readonly remove: (pour: Pour) => Promise<boolean>;
+  readonly savePasted: (pasted: PastedPour) => Promise<number>;
 }
 
-export function usePourEdits(job: string, context: CellContext): PourEdits {
-  const [drafts, setDrafts] = useState<ReadonlyMap<string, CellDraft>>(new Map());
+export function usePourEdits(job: string, rows: readonly PourRow[], context: CellContext): PourEdits {
+  const store = usePourStore(job, rows);
+  const { current, inTurn, send, takeOut } = store;
+  const [drafts, setDraft] = useCellDrafts();
   const [error, setError] = useState<unknown>(null);
-  const { mutateAsync: saveIt, isPending: saving } = useCommand('pour.save');
-  const { mutateAsync: removeIt, isPending: removing } = useCommand('pour.remove');
-  const { remember } = useUndo();
-
-  const setDraft = useCallback((key: string, draft: CellDraft | null) => {
-    setDrafts((old) => {
-      const next = new Map(old);
-      if (draft === null) next.delete(key);
-      else next.set(key, draft);
-      return next;
-    });
-  }, []);
-
-  const send = useCallback(
-    async (before: Pour | null, after: Pour, words: string): Promise<void> => {
-      await saveIt({ job, pour: after });
-      remember({
-        words,
-        undo: () => (before === null ? removeIt({ job, pour: after.code }) : saveIt({ job, pour: before })),
-        redo: () => saveIt({ job, pour: after }),
-      });
-    },
-    [job, saveIt, removeIt, remember],
-  );
-
-  const save = async (before: Pour | null, after: Pour, words: string): Promise<boolean> => {
-    setError(null);
-    try {
-      await send(before, after, words);
-      return true;
-    } catch (refused) {
-      setError(refused);
-      return false;
-    }
-  };
 
   const write = useCallback(
-    (pour: Pour, cell: CellId, text: string): void => {
-      const key = draftKey(pour.code, cell);
-      if (text === cells[cell].text(pour, context)) {
-        setDraft(key, null);
-        return;
-      }
-      const written = cells[cell].write(pour, text, context);
-      if (!written.ok) {
-        setDraft(key, { text, ...wordsOf(new Refused(written.error)) });
-        return;
-      }
+    (code: string, cell: CellId, text: string): void => {
+      setDraft(code, cell, { text, message: null });
       setError(null);
-      send(pour, written.value, `${pour.code}: ${cellWords[cell]} ${text.trim()}`)
-        .then(() => setDraft(key, null))
-        .catch((refused: unknown) => setDraft(key, { text, ...wordsOf(refused) }));
+      inTurn(() => writeCell({ current, send }, code, cell, text, context))
+        .then(() => setDraft(code, cell, null))
+        .catch((refused: unknown) => setDraft(code, cell, { text, ...wordsOf(refused) }));
     },
-    [context, send, setDraft],
+    [current, inTurn, send, context, setDraft],
   );
-  const drop = useCallback((code: string, cell: string) => setDraft(draftKey(code, cell), null), [setDraft]);
-
-  const savePasted = async (before: Pour, pasted: PastedPour): Promise<number> => {
-    for (const { cell, text, refusal } of pasted.refused)
-      setDraft(draftKey(before.code, cell), { text, ...wordsOf(new Refused(refusal)) });
-    if (pasted.refused.length > 0 || pasted.changed.length === 0) return 0;
-    try {
-      await send(before, pasted.pour, `${before.code}: ${pasted.changed.length} pasted cells`);
-      for (const cell of pasted.changed) setDraft(draftKey(before.code, cell), null);
-      return pasted.changed.length;
-    } catch (refused) {
-      const named = refused instanceof Refused ? cellOfField(refused.field) : undefined;
-      const at = pasted.changed.find((cell) => cell === named) ?? pasted.changed[0];
-      if (at === undefined) return 0;
-      // Nothing of the row was saved: every pasted text stays in its cell, the reason at the one it names.
-      for (const cell of pasted.changed) {
-        const text = cells[cell].text(pasted.pour, context);
-        const words = cell === at ? wordsOf(refused) : { message: `Not saved: see ${cellWords[at]}.` };
-        setDraft(draftKey(before.code, cell), { text, ...words });
+  const drop = useCallback((code: string, cell: string) => setDraft(code, cell, null), [setDraft]);
+  const attempt = useCallback(
+    async (work: () => Promise<void>): Promise<boolean> => {
+      setError(null);
+      try {
+        await inTurn(work);
+        return true;
+      } catch (refused) {
+        setError(refused);
+        return false;
       }
-      return 0;
-    }
-  };
-
-  const remove = async (pour: Pour): Promise<boolean> => {
-    setError(null);
-    try {
-      const { removed } = await removeIt({ job, pour: pour.code });
-      remember({
-        words: `${pour.code} removed`,
-        undo: () => saveIt({ job, pour: removed }),
-        redo: () => removeIt({ job, pour: removed.code }),
-      });
-      return true;
-    } catch (refused) {
-      setError(refused);
-      return false;
-    }
-  };
-
-  return {
-    drafts,
-    error,
-    busy: saving || removing,
-    write,
-    drop,
-    save,
-    savePasted,
-    remove,
-  };
+    },
+    [inTurn],
+  );
+  const others = useMemo(
+    () => ({
+      change: (code: string, by: (pour: Pour) => Pour, words: string) =>
+        attempt(async () => {
+          const before = current(code);
+          if (before !== undefined) await send(before, by(before), words);
+        }),
+      add: (pour: Pour, words: string) => attempt(() => send(null, pour, words)),
+      remove: (code: string) => attempt(() => takeOut(code)),
+    }),
+    [attempt, current, send, takeOut],
+  );
+  const savePasted = useCallback(
+    (pasted: PastedPour) => inTurn(() => savePastedPour({ current, send }, pasted, context, setDraft)),
+    [current, send, inTurn, context, setDraft],
+  );
+  return { drafts, error, busy: store.busy, write, drop, savePasted, ...others };
 }
 
-export const cellWords: Readonly<Record<CellId, string>> = {
-  name: 'name',
-  element: 'element',
-  order: 'order',
-  setA: 'set side A',
-  setAH: 'hours of setting side A',
-  setB: 'set side B',
-  setBH: 'hours of setting side B',
-  finish: 'finish',
-  minimumH: 'minimum hours',
-  stripH: 'strip hours',
-  after: 'after',
-};
+type Saving = Pick<PourStore, 'current' | 'send'>;
+
+/** Reads a cell's text and saves its pour; throws what refuses it. The text that stands there is no change. */
+async function writeCell(
+  { current, send }: Saving,
+  code: string,
+  cell: CellId,
+  text: string,
+  context: CellContext,
+): Promise<void> {
+  const before = current(code);
+  if (before === undefined || text === cells[cell].text(before, context)) return;
+  const written = cells[cell].write(before, text, context);
+  if (!written.ok) throw new Refused(written.error);
+  await send(before, written.value, `${code}: ${cellWords[cell]} ${text.trim()}`);
+}
+
+async function savePastedPour(
+  { current, send }: Saving,
+  pasted: PastedPour,
+  context: CellContext,
+  setDraft: ReturnType<typeof useCellDrafts>[1],
+): Promise<number> {
+  const { pour, changed, refused } = pasted;
+  // Nothing of a row is saved where a part of it is refused: every pasted text stays in its cell, the
+  // reason at the cell it belongs to.
+  const keep = (at: CellId | undefined, words: { message: string; hint?: string }): void => {
+    for (const cell of changed) {
+      const see = { message: `Not saved: see ${at === undefined ? 'the row' : cellWords[at]}.` };
+      setDraft(pour.code, cell, { text: cells[cell].text(pour, context), ...(cell === at ? words : see) });
+    }
+  };
+  for (const { cell, text, refusal } of refused)
+    setDraft(pour.code, cell, { text, ...wordsOf(new Refused(refusal)) });
+  const before = current(pour.code);
+  const [first] = refused;
+  if (first !== undefined) keep(first.cell, first.refusal);
+  if (before === undefined || first !== undefined || changed.length === 0) return 0;
+  try {
+    await send(before, pour, `${pour.code}: ${changed.length} pasted cells`);
+    for (const cell of changed) setDraft(pour.code, cell, null);
+    return changed.length;
+  } catch (error) {
+    const named = error instanceof Refused ? cellOfField(error.field) : undefined;
+    keep(changed.find((cell) => cell === named) ?? changed[0], wordsOf(error));
+    return 0;
+  }
+}

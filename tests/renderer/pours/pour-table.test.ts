@@ -31,6 +31,14 @@ const row: PourRow = {
   ],
 };
 
+const found = (words: string) => filteredPours([row], words, chicago).length;
+const side = (name: 'A' | 'B', ...gangs: (readonly [string, number])[]) => ({
+  side: name,
+  setAt: samplePour.finishAt,
+  setH: 1,
+  gangs: gangs.map(([design, feet]) => ({ design, atNm: feet * footNm })),
+});
+
 describe('the table of pours', () => {
   test('every one of its 18 columns has a text, only the gangs of an empty side have none', () => {
     const empty = columnIds.filter((id) => columnText(row, id, chicago) === '');
@@ -41,7 +49,6 @@ describe('the table of pours', () => {
     expect(told).toEqual(['Sat 7 Mar 14:00', 'Mon 9 Mar 07:00', '1 of 2', '1 stop, 2 cautions']);
   });
   test('a filter finds words in any column, all of them needed', () => {
-    const found = (words: string) => filteredPours([row], words, chicago).length;
     expect([found('w5 "9 mar"'), found('w5 mon'), found('W5 GA'), found('W6')]).toEqual([0, 1, 1, 0]);
   });
 });
@@ -51,12 +58,6 @@ describe('the plan of a pour', () => {
     { code: 'GA', widthNm: 12 * footNm },
     { code: 'GB', widthNm: 8 * footNm },
   ];
-  const side = (name: 'A' | 'B', ...gangs: (readonly [string, number])[]) => ({
-    side: name,
-    setAt: samplePour.finishAt,
-    setH: 1,
-    gangs: gangs.map(([design, feet]) => ({ design, atNm: feet * footNm })),
-  });
   test('it reaches from the first gang to the end of the last: 0 to 20 ft', () => {
     const layout = planLayout([side('A', ['GB', 12], ['GA', 0]), side('B')], designs);
     expect([layout?.fromNm, layout?.toNm]).toEqual([0, 20 * footNm]);
