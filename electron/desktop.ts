@@ -3,10 +3,11 @@
 import path from 'node:path';
 import { MessageChannelMain, app, dialog, ipcMain } from 'electron';
 import type { BrowserWindow, IpcMainEvent, IpcMainInvokeEvent } from 'electron';
-import { z } from 'zod';
 import type { Answer, Refusal } from '../core/answer.ts';
 import { hostState } from '../core/host/host-calls.ts';
 import { startCore } from './core-link.ts';
+import { openFirst } from './first-book.ts';
+import type { FirstBook } from './first-book.ts';
 import type { BookChoice } from './menu.ts';
 import { isPageAddress } from './page-scheme.ts';
 import { pick, pickKind } from './pick.ts';
@@ -14,9 +15,6 @@ import { readyLine } from './ready-line.ts';
 import { Relay } from './relay.ts';
 import { Memory } from './remembered.ts';
 import { openWindow, titleFor } from './window.ts';
-
-export const firstBook = z.strictObject({ demo: z.boolean(), book: z.string().nullable() });
-export type FirstBook = z.output<typeof firstBook>;
 
 const dist = path.join(import.meta.dirname, '..');
 
@@ -71,8 +69,7 @@ export class Desktop {
   }
 
   async openBook(first: FirstBook): Promise<void> {
-    if (first.demo) await this.#bookCall('host.demo', {});
-    else if (first.book !== null) await this.#bookCall('host.open', { file: first.book });
+    await this.#tellOpened(await openFirst((name, input) => this.#relay.call(name, input), first));
   }
 
   async choose(choice: BookChoice): Promise<void> {
@@ -95,12 +92,13 @@ export class Desktop {
 
   /** A call that the window itself makes; a refusal is shown in a native box, since no screen asked. */
   async #bookCall(name: string, input: unknown): Promise<void> {
-    const answered = await this.#relay.call(name, input);
-    if (answered.ok) {
-      if (name !== 'host.copy') this.#window?.webContents.send('regang:menu', 'book-opened');
-      return;
-    }
-    await this.#showRefusal(answered.error);
+    await this.#tellOpened(await this.#relay.call(name, input));
+  }
+
+  async #tellOpened(answered: Answer<unknown>): Promise<void> {
+    if (!answered.ok) await this.#showRefusal(answered.error);
+    else if (hostState.safeParse(answered.value).success)
+      this.#window?.webContents.send('regang:menu', 'book-opened');
   }
 
   async #showRefusal(refusal: Refusal): Promise<void> {

@@ -4,8 +4,9 @@ import path from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
 import { app } from 'electron';
-import { Desktop, firstBook } from './desktop.ts';
-import type { FirstBook } from './desktop.ts';
+import { Desktop } from './desktop.ts';
+import { firstBook } from './first-book.ts';
+import type { FirstBook } from './first-book.ts';
 import { setMenu } from './menu.ts';
 import { registerPageScheme, servePage } from './page-scheme.ts';
 import { alreadyOpenLine } from './ready-line.ts';
@@ -38,7 +39,8 @@ function run(): void {
   app.on('second-instance', (_event, _argv, _folder, data) => {
     desktop.showWindow();
     const asked = firstBook.safeParse(data);
-    if (asked.success) void desktop.openBook(asked.data).catch(report);
+    if (asked.success && (asked.data.demo || asked.data.book !== null))
+      void desktop.openBook(asked.data).catch(report);
   });
   app.on('activate', () => desktop.showWindow());
   app.on('window-all-closed', () => {

@@ -6,6 +6,7 @@ import process from 'node:process';
 import { openLocalDoor } from '../core/host/local-door.ts';
 import { startHost } from '../core/host/start-host.ts';
 import { hasDisplay } from './choose-door.ts';
+import { openFirst } from './first-book.ts';
 import type { StartOptions } from './start-options.ts';
 
 /** After a reload or a short sleep of the machine the page comes back sooner than this. */
@@ -14,12 +15,8 @@ const emptyAfterMs = 20_000;
 /** @returns the exit code, once the door is closed */
 export async function startLocal(options: StartOptions, root: string): Promise<number> {
   const host = startHost('local');
-  const opened = options.demo
-    ? await host.call('host.demo', {})
-    : options.book === null
-      ? null
-      : await host.call('host.open', { file: options.book });
-  if (opened !== null && !opened.ok) {
+  const opened = await openFirst(host.call, options);
+  if (!opened.ok) {
     console.error([opened.error.message, opened.error.hint].filter(Boolean).join(' '));
     await host.close();
     return 2;

@@ -9,7 +9,7 @@ import type { OpenBook } from '../book/open.ts';
 import type { CommandContext } from '../procedures/procedure.ts';
 import { bookFileIn, bookName, demoFile } from './book-files.ts';
 import type { hostState } from './host-calls.ts';
-import type { OpenBookFile } from './open-book-file.ts';
+import type { BackUp, OpenBookFile } from './open-book-file.ts';
 import { recentFiles, remember } from './recent.ts';
 
 export type HostState = z.output<typeof hostState>;
@@ -21,6 +21,8 @@ export interface SessionOptions {
   readonly version: string;
   readonly context: () => CommandContext;
   readonly openFile: OpenBookFile;
+  readonly backUp: BackUp;
+  readonly log: (line: string) => void;
   readonly makeDemo: (file: string, context: CommandContext) => Promise<Answer<unknown>>;
 }
 
@@ -59,7 +61,7 @@ export class BookSession {
     const opened = await this.#options.openFile(full, mode, this.#options.context().at);
     if (!opened.ok) return opened;
     this.#book = opened.value;
-    await before?.close();
+    await this.#leave(before);
     remember(this.#options.folder, opened.value.file);
     return answer(this.state());
   }
@@ -93,7 +95,20 @@ export class BookSession {
   async close(): Promise<void> {
     const book = this.#book;
     this.#book = null;
-    await book?.close();
+    await this.#leave(book);
+  }
+
+  /** A copy that cannot be made is no reason to keep a book from closing: it is said, and that is all. */
+  async backUp(book: OpenBook | null = this.#book): Promise<void> {
+    if (book === null) return;
+    const kept = await this.#options.backUp(book, this.#options.context().at);
+    if (!kept.ok) this.#options.log(kept.error.message);
+  }
+
+  async #leave(book: OpenBook | null): Promise<void> {
+    if (book === null) return;
+    await this.backUp(book);
+    await book.close();
   }
 }
 

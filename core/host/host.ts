@@ -13,7 +13,6 @@ import type { Routing } from './router.ts';
 
 export interface HostOptions extends SessionOptions {
   readonly checkOutput: boolean;
-  readonly log: (line: string) => void;
   /** Others than the app's own: for tests. */
   readonly procedures?: Routing['procedures'];
 }
@@ -23,8 +22,11 @@ export interface Host {
   readonly call: (name: string, input: unknown) => Promise<Answer<unknown>>;
   /** Told after every command and after another book was opened. Answers how to stop listening. */
   readonly onChanged: (listener: (changeNumber: number) => void) => () => void;
+  /** With a copy of the book kept, as once an hour. */
   readonly close: () => Promise<void>;
 }
+
+const backUpEveryMs = 3_600_000;
 
 export function createHost(options: HostOptions): Host {
   const session = new BookSession(options);
@@ -53,6 +55,11 @@ export function createHost(options: HostOptions): Host {
     return done;
   }
 
+  const backingUp = setInterval(() => {
+    void inTurn(async () => answer(await session.backUp()));
+  }, backUpEveryMs);
+  backingUp.unref();
+
   return {
     call: async (name, input) => {
       // Only looks, and so does not wait for a long query that is under way.
@@ -75,6 +82,7 @@ export function createHost(options: HostOptions): Host {
       return () => listeners.delete(listener);
     },
     close: async () => {
+      clearInterval(backingUp);
       await inTurn(async () => answer(await session.close()));
     },
   };

@@ -9,3 +9,11 @@ export const openBookFile: OpenBookFile = async (file, mode, now) => {
   const { openBook } = await import('../book/open.ts');
   return openBook(file, { mode, now });
 };
+
+/** Today's copy of a book, where it has changed since the newest one. */
+export type BackUp = (book: OpenBook, now: string) => Promise<Answer<unknown>>;
+
+export const backUpBook: BackUp = async (book, now) => {
+  const { keepBackup } = await import('../book/keep-backups.ts');
+  return keepBackup(book, now);
+};

@@ -5,7 +5,7 @@ import { doorContext } from './door-context.ts';
 import { dataFolder } from './folders.ts';
 import { createHost } from './host.ts';
 import type { Host } from './host.ts';
-import { openBookFile } from './open-book-file.ts';
+import { backUpBook, openBookFile } from './open-book-file.ts';
 
 export function startHost(door: HostState['door']): Host {
   return createHost({
@@ -14,6 +14,7 @@ export function startHost(door: HostState['door']): Host {
     version: manifest.version,
     context: doorContext,
     openFile: openBookFile,
+    backUp: backUpBook,
     makeDemo: async (file, context) => (await import('../../seed-demo/make-demo.ts')).makeDemo(file, context),
     checkOutput: process.env['REGANG_CHECK_OUTPUT'] === '1',
     log: (line) => console.error(`regang: ${line}`),

@@ -97,6 +97,8 @@ async function openDesktop(options: DoorOptions): Promise<OpenDoor> {
     args: [
       path.join(root, 'tests', 'doors', 'driven-main.mjs'),
       '--no-sandbox',
+      // Where there is none its process ends and starts anew, and now and then a driven page stands still.
+      '--disable-gpu',
       `--user-data-dir=${path.join(home, 'profile')}`,
       ...appArguments(options),
     ],

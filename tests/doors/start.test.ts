@@ -133,6 +133,25 @@ describe('the demo', () => {
     });
 });
 
+describe('a start without a word', () => {
+  for (const kind of doorKinds)
+    doorTest(kind, `at the ${kind} door opens the book that was open last`, async () => {
+      const home = newFolder();
+      const first = await openDoor(kind, { home });
+      const call = await coreOf(first);
+      await call('host.create', { file: 'one' });
+      await call('host.create', { file: 'two' });
+      await first.close();
+      const again = await openDoor(kind, { home });
+      const callAgain = await coreOf(again);
+      await expect
+        .poll(async () => await callAgain('host.state', {}), { timeout: 20_000 })
+        .toMatchObject({ ok: true, value: { book: { name: 'two' } } });
+      await again.close();
+      rmSync(home, { recursive: true, force: true });
+    });
+});
+
 function childrenOf(parent: number, program: string): readonly number[] {
   return readdirSync('/proc')
     .filter((name) => /^\d+$/u.test(name))

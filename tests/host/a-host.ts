@@ -7,7 +7,7 @@ import { z } from 'zod';
 import { answer, refuse } from '../../core/answer.ts';
 import { createHost } from '../../core/host/host.ts';
 import type { Host, HostOptions } from '../../core/host/host.ts';
-import { openBookFile } from '../../core/host/open-book-file.ts';
+import { backUpBook, openBookFile } from '../../core/host/open-book-file.ts';
 import { calculation, command, query } from '../../core/procedures/procedure.ts';
 import type { Procedure } from '../../core/procedures/procedure.ts';
 
@@ -68,6 +68,7 @@ export function aHost(changes: Partial<HostOptions> = {}): HostAtWork {
     version: '0.0.0',
     context: () => ({ at, who: 'tester' }),
     openFile: openBookFile,
+    backUp: backUpBook,
     makeDemo: () => Promise.resolve(refuse('no-demo', 'No demo here.')),
     checkOutput: true,
     log: (line) => void logged.push(line),

@@ -1,6 +1,7 @@
-import { existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, readdirSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { refuse } from '../../core/answer.ts';
 import type { HostState } from '../../core/host/book-session.ts';
 import { openBookFile } from '../../core/host/open-book-file.ts';
 import { aHost, at } from './a-host.ts';
@@ -179,6 +180,18 @@ describe('the file of the book', () => {
     await host.call('host.open', { file: copy });
     expect(await codes(host)).toContain('NORTH');
     await host.close();
+  });
+
+  test('closing a changed book leaves a copy of it in backups, and one that cannot be made is only said', async () => {
+    const { host, folder } = aHost();
+    await host.call('host.create', { file: 'one' });
+    await host.call('test.add', add('NORTH'));
+    await host.close();
+    expect(readdirSync(path.join(folder, 'backups'))).toEqual([expect.stringMatching(/^one-2026-03-02/u)]);
+    const failing = aHost({ backUp: () => Promise.resolve(refuse('no-backup', 'The disk is full.')) });
+    await failing.host.call('host.create', { file: 'one' });
+    await failing.host.close();
+    expect(failing.logged).toEqual(['The disk is full.']);
   });
 
   test('an existing demo is opened as it was left and not made again', async () => {
