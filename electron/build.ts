@@ -36,7 +36,7 @@ const programs: readonly Program[] = [
     clears: false,
   },
   {
-    entries: { process: 'core/host/core-process.ts' },
+    entries: { process: 'core/host/core-process.ts', 'plan-worker': 'core/host/plan-worker.ts' },
     folder: 'dist/core',
     format: 'es',
     ending: 'mjs',

@@ -8,6 +8,7 @@ import { BookSession } from './book-session.ts';
 import type { SessionOptions } from './book-session.ts';
 import { hostCalls } from './host-calls.ts';
 import type { HostCallName } from './host-calls.ts';
+import { planAhead } from './plan-ahead.ts';
 import { route } from './router.ts';
 import type { Routing } from './router.ts';
 
@@ -71,7 +72,9 @@ export function createHost(options: HostOptions): Host {
         return answered;
       }
       await turn;
-      const routed = route(routing, name, input);
+      const routed = planAhead(session.book(), name, input)
+        .catch((error: unknown) => options.log(`no plan was made beside: ${String(error)}`))
+        .then(async () => route(routing, name, input));
       underWay.add(routed);
       const answered = await routed.finally(() => underWay.delete(routed));
       if (answered.ok && procedures[name]?.kind === 'command') await tellChanged();

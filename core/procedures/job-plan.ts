@@ -32,7 +32,7 @@ export interface JobPlan {
 export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPlan> {
   const { job, pours } = facts;
   const turnsOf = turnsFromPours(job, pours, facts.designs);
-  const input = { ...inputOf(facts, turnsOf), ...(improveSeconds === undefined ? {} : { improveSeconds }) };
+  const input = searched(inputOf(facts, turnsOf), improveSeconds);
   const planned = planOf(input);
   if (!planned.ok) return planned;
   const described = describeRuns(input, planned.value.runs);
@@ -53,6 +53,15 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     steps: stepsOf(work, job),
     shortfalls: shortfalls.value,
   });
+}
+
+/** What the planner is asked for a job: a door that makes a long plan beside asks for just this. */
+export function planInputOfJob(facts: JobFacts, improveSeconds?: number): PlanInput {
+  return searched(inputOf(facts, turnsFromPours(facts.job, facts.pours, facts.designs)), improveSeconds);
+}
+
+function searched(input: PlanInput, improveSeconds: number | undefined): PlanInput {
+  return improveSeconds === undefined ? input : { ...input, improveSeconds };
 }
 
 function inOrder(runs: readonly RunDescription[]): readonly RunDescription[] {

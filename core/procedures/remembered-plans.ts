@@ -8,13 +8,18 @@ const most = 8;
 const remembered = new Map<string, Answer<PlanAnswer>>();
 
 export function planOf(input: PlanInput): Answer<PlanAnswer> {
-  const key = JSON.stringify(input);
-  const known = remembered.get(key);
+  const known = remembered.get(JSON.stringify(input));
   const plan = known ?? planReuse(input, () => performance.now());
+  rememberPlan(input, plan);
+  return plan;
+}
+
+/** A plan that was made elsewhere, in a thread of its own. */
+export function rememberPlan(input: PlanInput, plan: Answer<PlanAnswer>): void {
+  const key = JSON.stringify(input);
   // Put last again: the one that was not asked for longest goes first.
   remembered.delete(key);
   remembered.set(key, plan);
   const [oldest] = remembered.keys();
   if (remembered.size > most && oldest !== undefined) remembered.delete(oldest);
-  return plan;
 }

@@ -124,12 +124,16 @@ describe('the demo', () => {
       const door = await openDoor(kind, { demo: true });
       await door.page.waitForFunction(() => location.hash.startsWith('#/board'));
       const call = await coreOf(door);
-      const state = await call<{ jobs: unknown[]; components: number }>('book.state', {});
-      expect(state).toMatchObject({ ok: true, value: { jobs: [expect.anything()] } });
+      const state = await call<{ jobs: { code: string }[] }>('book.state', {});
+      const job = state.ok ? state.value.jobs[0]?.code : undefined;
+      expect(job).toBeDefined();
+      const plan = { commandId: 'plan-command-1', job, improveSeconds: 0.2 };
+      expect(await call('plan.make', plan)).toMatchObject({ ok: true, value: { job } });
       expect(await call('host.state', {})).toMatchObject({
         value: { door: kind, book: { name: 'demo', readOnly: false }, who: 'tester' },
       });
-      await door.close();
+      // The thread that plans beside is found in what was built as in the sources.
+      expect(await door.close()).not.toContain('no plan was made beside');
     });
 });
 
