@@ -71,8 +71,12 @@ export async function yard(page: Page): Promise<void> {
   const slip = page.getByRole('complementary', { name: 'Book a movement' });
   await slip.getByLabel('Reason').selectOption({ label: 'quarantine' });
   await slip.getByLabel('Whose pieces').selectOption({ label: 'OURS · Our own' });
-  await slip.getByLabel('From').selectOption({ label: 'ENN · Ennorby yard (yard)' });
-  await slip.getByLabel('To').selectOption({ label: 'ENN · Ennorby yard (yard)' });
+  await slip
+    .getByRole('combobox', { name: 'From', exact: true })
+    .selectOption({ label: 'ENN · Ennorby yard (yard)' });
+  await slip
+    .getByRole('combobox', { name: 'To', exact: true })
+    .selectOption({ label: 'ENN · Ennorby yard (yard)' });
   await slip.getByLabel('When').fill('2 Mar 2026 06:30');
   await slip.getByLabel('Remark').fill('bent in the rack');
   await slip.getByLabel('Component of line 1').fill('BR');
@@ -99,24 +103,10 @@ export async function yard(page: Page): Promise<void> {
 export async function reversal(page: Page): Promise<void> {
   await goTo(page, 'Yard');
   await page.getByRole('radio', { name: 'Movements' }).click();
-  await page
-    .getByRole('row', { name: /BR .*bent in the rack|BR .*quarantine/ })
-    .first()
-    .click();
-  const entry = page.getByRole('complementary');
-  await entry
-    .getByRole('button', { name: /Reverse/ })
-    .first()
-    .click();
-  await entry.getByRole('textbox').last().fill('counted again: none is bent');
-  await entry
-    .getByRole('button', { name: /Reverse|Take it back|Book the reversal/ })
-    .last()
-    .click();
-  await page
-    .getByRole('row', { name: /BR .*reversal/ })
-    .first()
-    .waitFor();
+  await page.getByRole('row', { name: /^65 .* quarantine BR/ }).click();
+  await page.getByLabel('Reverse it, because').fill('counted again: none is bent');
+  await page.getByRole('button', { name: 'Reverse no. 65' }).click();
+  await page.getByRole('row', { name: /^66 .* reversal of no. 65 BR/ }).waitFor();
   await goTo(page, 'Board');
   await says(headline(page), /18 shortfalls; first: 1 BR/);
 }
