@@ -12,13 +12,6 @@ import type { StartOptions } from './start-options.ts';
 const root = path.join(import.meta.dirname, '..');
 
 async function start(): Promise<number> {
-  if (Number(process.versions['napi']) < 10) {
-    console.error(
-      `Node ${process.version} is too old for Regang's books; 22.14 or newer is needed. ` +
-        'Maybe `npm install` was not run here: it brings a Node of its own for Linux and Windows.',
-    );
-    return 2;
-  }
   const read = readStartOptions(process.argv.slice(2));
   if (!read.ok) {
     console.error([read.error.message, read.error.hint].filter(Boolean).join('\n'));

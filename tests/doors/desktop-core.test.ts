@@ -57,6 +57,42 @@ describe('when the core is killed', () => {
   );
 });
 
+describe('the core in a process of the runtime, as it ships', () => {
+  doorTest(
+    'desktop',
+    'answers calls, and opens books where its Node-API is 10 or says that it cannot',
+    async () => {
+      const door = await openDoor('desktop', { coreInRuntime: true });
+      const call = await coreOf(door);
+      expect(await call('host.state', {})).toMatchObject({
+        ok: true,
+        value: { door: 'desktop', book: null },
+      });
+      const napi = await door.app!.evaluate(() => Number(process.versions['napi']));
+      expect(await call('host.create', { file: 'site' })).toMatchObject(
+        napi >= 10 ? { ok: true } : { ok: false, error: { code: 'node-too-old' } },
+      );
+      await door.close();
+    },
+  );
+
+  doorTest('desktop', 'killed, it is started again on the press of a button', async () => {
+    const door = await openDoor('desktop', { coreInRuntime: true });
+    await answerBoxes(door, 0);
+    const call = await coreOf(door);
+    const pid = await door.app!.evaluate(
+      ({ app }) => app.getAppMetrics().find((each) => each.name === 'Regang core')?.pid ?? 0,
+    );
+    expect(pid).toBeGreaterThan(0);
+    process.kill(pid, 'SIGKILL');
+    await expect.poll(() => boxesOf(door), { timeout: 20_000 }).toHaveLength(1);
+    await expect
+      .poll(async () => call('host.state', {}), { timeout: 20_000 })
+      .toMatchObject({ ok: true, value: { door: 'desktop' } });
+    await door.close();
+  });
+});
+
 describe('closing', () => {
   doorTest('desktop', 'the window in the midst of commands loses none that was acknowledged', async () => {
     const home = newFolder();

@@ -19,6 +19,8 @@ export interface DoorOptions {
   readonly book?: string;
   /** A home made by the caller outlives the door; else each has one of its own that goes with it. */
   readonly home?: string;
+  /** The core in the desktop runtime's own process, as it ships; else in this Node, which carries any book. */
+  readonly coreInRuntime?: boolean;
   /** Of the browser: window size, light or dark. The desktop's window keeps its own. */
   readonly context?: BrowserContextOptions;
 }
@@ -104,7 +106,7 @@ async function openDesktop(options: DoorOptions): Promise<OpenDoor> {
     ],
     cwd: root,
     env: appEnvironment(home, {
-      REGANG_CORE_NODE: process.execPath,
+      REGANG_CORE_NODE: options.coreInRuntime === true ? '' : process.execPath,
       ...(screen === undefined ? {} : { DISPLAY: screen }),
     }),
   });

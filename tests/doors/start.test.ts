@@ -1,5 +1,5 @@
 // `npm start` as a whole: which door it opens, what it says about it, and how it ends.
-import { spawn } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
 import { chmodSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
@@ -18,7 +18,7 @@ interface Started {
 }
 
 function start(args: readonly string[], env: Record<string, string>): Started {
-  const child = spawn(process.execPath, [path.join(root, 'electron', 'start.ts'), ...args], {
+  const child = spawn(process.execPath, [path.join(root, 'electron', 'start.mjs'), ...args], {
     cwd: root,
     env,
     stdio: ['ignore', 'pipe', 'pipe'],
@@ -115,6 +115,17 @@ describe('the desktop is opened', () => {
     process.kill(main ?? 0, 'SIGTERM');
     expect(await started.ended).toBe(0);
     rmSync(home, { recursive: true, force: true });
+  });
+});
+
+describe('an older Node', () => {
+  doorTest('desktop', 'as the one in an older runtime is told what is needed, exit 2', async () => {
+    const asNode = { ...appEnvironment(newFolder()), ELECTRON_RUN_AS_NODE: '1' };
+    const program = path.join(root, 'electron', 'start.mjs');
+    const child = spawnSync(desktopRuntime() ?? '', [program, '--help'], { env: asNode, encoding: 'utf8' });
+    // A runtime that is new enough goes on and refuses the option: exit 2 as well, with other words.
+    expect(child.status).toBe(2);
+    expect(child.stderr).toMatch(/Regang needs Node 22\.18 or newer; this is v20|--help/u);
   });
 });
 
