@@ -5,7 +5,7 @@ import { Button } from 'react-aria-components';
 import { type HostOutput, type Output, useCore } from '../../client/core.tsx';
 import { type BookFile, useBookFile } from '../../parts/book-file.ts';
 import { RefusalNote } from '../../parts/notes.tsx';
-import { PathForm } from '../../parts/path-form.tsx';
+import { PathEntry } from '../../parts/path-entry.tsx';
 import { ImportPanel } from './import-panel.tsx';
 import '../../style/book.css';
 
@@ -113,15 +113,15 @@ function FilePart(props: { readonly file: BookFile; readonly host: HostOutput<'h
         </div>
       ) : (
         <div className="book-forms">
-          <PathForm
+          <PathEntry
             label="Write a copy to"
             begin=""
             action="Write a copy"
             busy={file.busy}
             onPath={file.copy}
           />
-          <PathForm label="Path of another book" begin="" action="Open" busy={file.busy} onPath={file.open} />
-          <PathForm label="Name of a new book" begin="" action="Begin" busy={file.busy} onPath={file.begin} />
+          <PathEntry label="Path of another book" begin="" action="Open" busy={file.busy} onPath={file.open} />
+          <PathEntry label="Name of a new book" begin="" action="Begin" busy={file.busy} onPath={file.begin} />
         </div>
       )}
       {file.copied === null ? null : <output className="soft">Copied to {file.copied}</output>}

@@ -4,7 +4,7 @@ import { Button } from 'react-aria-components';
 import type { HostOutput } from '../../client/core.tsx';
 import { type BookFile, useBookFile, useMenu } from '../../parts/book-file.ts';
 import { CautionLine, RefusalNote } from '../../parts/notes.tsx';
-import { PathForm } from '../../parts/path-form.tsx';
+import { PathEntry } from '../../parts/path-entry.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { ReadingFigure } from './reading-figure.tsx';
 import '../../style/board-marks.css';
@@ -61,7 +61,7 @@ function OwnFiles(props: { readonly file: BookFile }): ReactNode {
     );
   }
   return (
-    <PathForm
+    <PathEntry
       label="Name of the new book"
       begin="my-job"
       action="Begin a new book"
@@ -93,7 +93,7 @@ function Recent(props: { readonly host: HostOutput<'host.state'>; readonly file:
           Open another book …
         </Button>
       ) : (
-        <PathForm label="Path of another book" begin="" action="Open" busy={file.busy} onPath={file.open} />
+        <PathEntry label="Path of another book" begin="" action="Open" busy={file.busy} onPath={file.open} />
       )}
     </section>
   );

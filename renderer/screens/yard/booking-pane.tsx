@@ -27,7 +27,7 @@ export function BookingPane(props: PaneProps): ReactNode {
     <SidePane title="Book a movement" className="booking" onClose={props.onClose}>
       {error === null ? null : <RefusalNote error={error} />}
       {ready ? (
-        <SlipForm {...props} places={places.data} components={components.data.components} clock={clock} />
+        <Slip {...props} places={places.data} components={components.data.components} clock={clock} />
       ) : (
         <Waiting what="Reading places and components …" />
       )}
@@ -35,7 +35,7 @@ export function BookingPane(props: PaneProps): ReactNode {
   );
 }
 
-function SlipForm(
+function Slip(
   props: PaneProps & {
     readonly places: Places;
     readonly components: readonly ComponentChoice[];

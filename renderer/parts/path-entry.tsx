@@ -1,7 +1,7 @@
 // A path or name of a book, typed; for doors where no native dialog can ask.
 import { type ReactNode, useId, useState } from 'react';
 
-export function PathForm(props: {
+export function PathEntry(props: {
   readonly label: string;
   readonly begin: string;
   readonly action: string;
@@ -13,7 +13,7 @@ export function PathForm(props: {
   const id = useId();
   return (
     <form
-      className="path-form"
+      className="path-entry"
       onSubmit={(event) => {
         event.preventDefault();
         props.onPath(path.trim());
