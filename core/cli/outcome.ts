@@ -7,12 +7,15 @@ export interface Outcome {
   readonly exitCode: 0 | 1 | 2;
 }
 
+/** Refusals that no other input would change: the machine, or the app itself, is in the way. */
+const machineCodes: ReadonlySet<string> = new Set(['bug', 'disk-full', 'node-too-old', 'sqlite-not-loaded']);
+
 export function done(document: unknown): Outcome {
   return { document, exitCode: 0 };
 }
 
 export function refused(error: Refusal, more: Readonly<Record<string, unknown>> = {}): Outcome {
-  return { document: { error, ...more }, exitCode: error.code === 'bug' ? 1 : 2 };
+  return { document: { error, ...more }, exitCode: machineCodes.has(error.code) ? 1 : 2 };
 }
 
 export function outcomeOf<T>(
