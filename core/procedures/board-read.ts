@@ -6,7 +6,7 @@ import { readJobFacts } from './job-facts.ts';
 import { planJob } from './job-plan.ts';
 import { shownBoard } from './shown-board.ts';
 import { query } from './procedure.ts';
-import { code, cost, date, finding, instant, pour, pourTimes, shortfall, step, turn } from './shapes.ts';
+import { code, date, finding, instant, planned, pour, pourTimes } from './shapes.ts';
 
 export const boardDay = z.strictObject({
   date,
@@ -48,15 +48,7 @@ export const board = z.strictObject({
   changeNumber: z.int(),
   days: z.array(boardDay),
   pours: z.array(boardPour),
-  turns: z.array(turn),
-  steps: z.array(step),
-  shortfalls: z.array(shortfall),
-  cost,
-  /** No plan can cost less than this. */
-  boundCents: z.int(),
-  gapPercent: z.number(),
-  proven: z.boolean(),
-  milliseconds: z.number(),
+  ...planned,
 });
 
 export const boardRead = query({

@@ -5,7 +5,7 @@ import { readJobFacts } from './job-facts.ts';
 import { planJob } from './job-plan.ts';
 import { shownPlan } from './shown-plan.ts';
 import { command } from './procedure.ts';
-import { code, commandId, cost, instant, shortfall, step, turn } from './shapes.ts';
+import { code, commandId, instant, planned } from './shapes.ts';
 
 export const planMake = command({
   name: 'plan.make',
@@ -15,14 +15,7 @@ export const planMake = command({
     job: code,
     madeAt: instant,
     runs: z.array(z.strictObject({ run: z.int(), turns: z.array(z.string()) })),
-    turns: z.array(turn),
-    steps: z.array(step),
-    shortfalls: z.array(shortfall),
-    cost,
-    boundCents: z.int(),
-    gapPercent: z.number(),
-    proven: z.boolean(),
-    milliseconds: z.number(),
+    ...planned,
   }),
   run: async (book, { commandId: id, job: jobCode, improveSeconds }, { at }) => {
     const facts = await readJobFacts(book, jobCode);

@@ -109,6 +109,19 @@ export const cost = z.strictObject({
   unmet: z.int(),
 });
 
+/** What a plan of a job answers wherever it is shown; to be spread into an answer's shape. */
+export const planned = {
+  turns: z.array(turn),
+  steps: z.array(step),
+  shortfalls: z.array(shortfall),
+  cost,
+  /** No plan can cost less than this. */
+  boundCents: z.int(),
+  gapPercent: z.number(),
+  proven: z.boolean(),
+  milliseconds: z.number(),
+};
+
 export const gate = z.strictObject({
   name: z.string().min(1).max(80),
   who: z.string().min(1).max(80),
