@@ -21,23 +21,29 @@ export async function startLocal(options: StartOptions, root: string): Promise<n
     await host.close();
     return 2;
   }
-  return new Promise<number>((resolve, reject) => {
-    let ending = false;
-    const end = (): void => {
-      if (ending) return;
-      ending = true;
-      door
-        .then(async (open) => open.close())
-        .then(async () => host.close())
-        .then(() => resolve(0), reject);
-    };
-    const pages = path.join(root, 'dist', 'renderer');
-    const onEmpty = options.stay ? () => undefined : end;
-    const door = openLocalDoor({ host, pages, port: options.port, emptyAfterMs, onEmpty });
-    process.once('SIGINT', end);
-    process.once('SIGTERM', end);
-    door.then((open) => announce(open.url, options), reject);
-  });
+  const { promise: ending, resolve: end } = Promise.withResolvers<void>();
+  const pages = path.join(root, 'dist', 'renderer');
+  const onEmpty = options.stay ? () => undefined : end;
+  try {
+    const door = await openLocalDoor({ host, pages, port: options.port, emptyAfterMs, onEmpty });
+    process.once('SIGINT', () => end());
+    process.once('SIGTERM', () => end());
+    announce(door.url, options);
+    await ending;
+    await door.close();
+    return 0;
+  } catch (error) {
+    console.error(`The local door could not be opened: ${notOpened(error, options.port)}`);
+    return 2;
+  } finally {
+    await host.close();
+  }
+}
+
+function notOpened(error: unknown, port: number): string {
+  if (error instanceof Error && 'code' in error && error.code === 'EADDRINUSE')
+    return `port ${port} is taken. Maybe leave --port away: any free one is found.`;
+  return String(error);
 }
 
 function announce(url: string, options: StartOptions): void {

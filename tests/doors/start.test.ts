@@ -94,6 +94,15 @@ describe('the local door is opened', () => {
     expect(await started.ended).toBe(2);
   });
 
+  test('on a port that is taken: refused with exit 2 and what to do', async () => {
+    const first = start(['--local', '--no-open'], withoutDisplay(newFolder()));
+    const port = /127\.0\.0\.1:(\d+)/u.exec(await first.says('http://127.0.0.1:'))?.[1] ?? '';
+    const second = start(['--local', '--no-open', '--port', port], withoutDisplay(newFolder()));
+    await expect(second.says('http://')).rejects.toThrow(`port ${port} is taken`);
+    expect(await second.ended).toBe(2);
+    await stop(first);
+  });
+
   test('with an unknown option: refused with exit 2', async () => {
     expect(await start(['--desk'], withoutDisplay(newFolder())).ended).toBe(2);
   });
