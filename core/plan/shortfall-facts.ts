@@ -33,12 +33,13 @@ export function shortfallFacts(
   const model = read.value;
   const followers = followersOf(model, runs);
   if (!followers.ok) return followers;
-  const holds = holdsOf(model, followers.value);
+  const holds = Map.groupBy(holdsOf(model, followers.value), (hold) => hold.component);
+  const components = new Map(model.codes.map((code, index) => [code, index]));
   const looseIds = model.loose.map(({ id }) => id);
   const facts = shortfalls.map((shortfall) => {
-    const component = model.codes.indexOf(shortfall.component);
+    const component = components.get(shortfall.component) ?? -1;
     const at = model.instants.unitsOf(shortfall.from);
-    const there = holds.filter((hold) => hold.component === component && hold.from <= at && at < hold.to);
+    const there = (holds.get(component) ?? []).filter((hold) => hold.from <= at && at < hold.to);
     const rate = input.components[component]?.hirePerDay ?? null;
     const steps = model.stock[component];
     const days = daysTouched(shortfall, timeZone);

@@ -65,6 +65,7 @@ function shownDays(
   const first = mondayOf(zone.dayOf(Math.min(...moments)));
   const last = mondayOf(zone.dayOf(Math.max(...moments))) + 6;
   const hours = hoursByDate(steps);
+  const short = shortfalls.map(({ id, from, to }) => ({ id, from: msOf(from), to: msOf(to) }));
   return Array.from({ length: last - first + 1 }, (_, index) => {
     const day = first + index;
     const date = dateOfDay(day);
@@ -80,9 +81,7 @@ function shownDays(
           : { from: instantText(shift.from, job.timeZone), to: instantText(shift.to, job.timeZone) },
       crewHoursNeeded: (hours.get(date) ?? 0) * job.crew,
       crewHoursThere: shiftHours * job.crew,
-      shortfalls: shortfalls
-        .filter((each) => msOf(each.from) < to && msOf(each.to) > from)
-        .map(({ id }) => id),
+      shortfalls: short.filter((each) => each.from < to && each.to > from).map(({ id }) => id),
     };
   });
 }

@@ -29,8 +29,12 @@ export function shownCost(cost: JobPlan['answer']['cost']) {
 }
 
 export function shownShortfalls(plan: JobPlan) {
+  const holders = {
+    turns: new Map(plan.turnsOf.turns.map((turn) => [turn.id, turn])),
+    loose: new Map(plan.turnsOf.loose.map((line) => [line.id, line])),
+  };
   return plan.shortfalls
-    .map((facts) => shownShortfall(facts, plan))
+    .map((facts) => shownShortfall(facts, plan, holders))
     .sort((one, other) => Date.parse(one.from) - Date.parse(other.from));
 }
 
@@ -38,11 +42,14 @@ export function shownStep(step: Step, text: (ms: number) => string) {
   return asData({ ...step, from: text(step.from), to: text(step.to) });
 }
 
-function shownShortfall(facts: ShortfallFacts, plan: JobPlan) {
+interface Holders {
+  readonly turns: ReadonlyMap<string, JobPlan['turnsOf']['turns'][number]>;
+  readonly loose: ReadonlyMap<string, JobPlan['turnsOf']['loose'][number]>;
+}
+
+function shownShortfall(facts: ShortfallFacts, plan: JobPlan, holders: Holders) {
   const { shortfall, held, stock, hireCents } = facts;
   const { component, from, to, quantity } = shortfall;
-  const turns = new Map(plan.turnsOf.turns.map((turn) => [turn.id, turn]));
-  const loose = new Map(plan.turnsOf.loose.map((line) => [line.id, line]));
   const catalogued = found(plan.facts.components, component);
   return {
     id: `${component}@${from}`,
@@ -56,11 +63,11 @@ function shownShortfall(facts: ShortfallFacts, plan: JobPlan) {
     canBeHired: catalogued.hirePerDayCents !== null,
     hireCents,
     turns: facts.turns.map(({ id, pieces }) => {
-      const turn = found(turns, id);
+      const turn = found(holders.turns, id);
       return { id, pour: turn.pour, design: turn.design, pieces };
     }),
     loose: facts.loose.map(({ id, pieces }) => {
-      const line = found(loose, id);
+      const line = found(holders.loose, id);
       return { id, pour: line.pour, purpose: line.purpose, pieces };
     }),
     restsOn: plan.facts.stock.get(component)?.basis ?? ('nothing' as const),
