@@ -12,7 +12,7 @@ import type { BookChoice } from './menu.ts';
 import { isPageAddress } from './page-scheme.ts';
 import { pick, pickKind } from './pick.ts';
 import { readyLine } from './ready-line.ts';
-import { Relay } from './relay.ts';
+import { Relay, coreEnded } from './relay.ts';
 import { Memory } from './remembered.ts';
 import { openWindow, titleFor } from './window.ts';
 
@@ -102,6 +102,8 @@ export class Desktop {
   }
 
   async #showRefusal(refusal: Refusal): Promise<void> {
+    // Said already, with the offer to start it again.
+    if (refusal.code === coreEnded.error.code) return;
     const box = {
       type: 'warning' as const,
       title: 'Regang',

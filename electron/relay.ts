@@ -17,7 +17,7 @@ const fromCore = z.union([
   z.strictObject({ push: z.literal('changed'), changeNumber: z.int() }),
 ]);
 
-const coreEnded = refuse('core-ended', 'The part of Regang that keeps the book has ended.', {
+export const coreEnded = refuse('core-ended', 'The part of Regang that keeps the book has ended.', {
   hint: 'Maybe start it again: everything acknowledged before is in the book; look whether the last change is.',
 });
 
