@@ -8,10 +8,19 @@ export function guardAllPages(): void {
   app.on('web-contents-created', (_event, contents) => guard(contents));
 }
 
+/** All but one: a table that is copied is put on the clipboard, by this app's own page and as plain text. */
 export function refusePermissions(): void {
-  session.defaultSession.setPermissionRequestHandler((_contents, _permission, answer) => answer(false));
-  session.defaultSession.setPermissionCheckHandler(() => false);
+  session.defaultSession.setPermissionRequestHandler((_contents, permission, answer, details) =>
+    answer(mayCopy(permission, details.requestingUrl)),
+  );
+  session.defaultSession.setPermissionCheckHandler((_contents, permission, origin) =>
+    mayCopy(permission, origin),
+  );
   session.defaultSession.setDevicePermissionHandler(() => false);
+}
+
+function mayCopy(permission: string, address: string): boolean {
+  return permission === 'clipboard-sanitized-write' && isPageAddress(address);
 }
 
 function guard(contents: WebContents): void {

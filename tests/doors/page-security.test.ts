@@ -173,6 +173,24 @@ describe('the desktop window', () => {
     await door.close();
   });
 
+  doorTest('desktop', 'puts a copied table on the clipboard, and reads nothing from it', async () => {
+    const door = await openDoor('desktop', { demo: true });
+    await door.page
+      .getByRole('navigation', { name: 'Screens' })
+      .getByRole('link', { name: 'Designs' })
+      .click();
+    const grid = door.page.getByRole('grid', { name: 'Gang designs' });
+    await grid.getByRole('row', { name: /^GA / }).waitFor();
+    await grid.getByRole('row', { name: /^GA / }).focus();
+    await door.page.keyboard.press('Control+c');
+    await expect
+      .poll(() => door.app!.evaluate(({ clipboard }) => clipboard.readText()))
+      .toContain('Wall gang 12 x 12 ft');
+    const read = await door.page.evaluate(() => navigator.clipboard.readText().then(String, () => 'refused'));
+    expect(read).toBe('refused');
+    await door.close();
+  });
+
   doorTest('desktop', 'gives the page a bridge of three things and no more', async () => {
     const door = await openDoor('desktop');
     const bridge = await door.page.evaluate(() =>
