@@ -1,31 +1,22 @@
 // The board: two weeks of pours, one row each, with what is short under them. A move is typed, dragged or
 // keyed, and shows what it would change before anything is stored.
-import { type CSSProperties, type ReactNode, useCallback, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCore, useHostState } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
-import { ComponentChoice } from '../../parts/component-choice.tsx';
 import { useJob } from '../../parts/job.tsx';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { addDays, mondayOf } from '../../parts/zoned.ts';
+import { BoardChart } from './board-chart.tsx';
 import { BoardHead } from './board-head.tsx';
 import { type BoardModel, boardModel } from './board-rows.ts';
-import { BoardTable } from './board-table.tsx';
 import { BoardTools, type BoardView } from './board-tools.tsx';
 import type { Move } from './board-types.ts';
-import { CurveRow } from './curve-row.tsx';
-import { CrewRow, ShortRows } from './day-foot.tsx';
-import { DayHead } from './day-head.tsx';
-import { makeDayScale, spanOf } from './day-scale.ts';
 import { calendarDays } from './ghost.ts';
-import { desk, fitted, narrow, wall } from './metrics.ts';
 import { MoveField } from './move-field.tsx';
 import { PourPane } from './pour-pane.tsx';
-import { PourRows } from './pour-rows.tsx';
-import { RunRows, runRows } from './run-rows.tsx';
-import { type Moves, useMoves } from './use-moves.ts';
-import { useSize, useWidth } from './use-size.ts';
+import { useMoves } from './use-moves.ts';
 import { WhatifPane } from './whatif-pane.tsx';
 import '../../style/board-head.css';
 import '../../style/board.css';
@@ -59,17 +50,25 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const [now] = useState(() => new Date().toISOString());
   const today = todayOf(model, words.date(now));
   const home = mondayOf(today ?? startOf(model));
-  const view: BoardView = {
-    from: mondayOf(query.get('from') ?? home),
-    whole: query.get('weeks') === 'all',
-    runs: query.get('rows') === 'run',
-    wall: query.get('wall') === '1',
-  };
+  const view = useMemo(
+    (): BoardView => ({
+      from: mondayOf(query.get('from') ?? home),
+      whole: query.get('weeks') === 'all',
+      runs: query.get('rows') === 'run',
+      wall: query.get('wall') === '1',
+    }),
+    [query, home],
+  );
   const selected = query.get('pour');
   const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed));
   const { propose } = moves;
   const onSelect = useCallback((code: string | null) => change({ pour: code }), [change]);
   const onMove = useCallback((move: Move) => propose([move]), [propose]);
+  const onCurve = useCallback((code: string) => change({ curve: code }), [change]);
+  const onShortfall = useCallback(
+    (id: string) => navigate(`/shortfalls?short=${encodeURIComponent(id)}`),
+    [navigate],
+  );
   const pours = useMemo(
     () => model.rows.map((row) => ({ code: row.code, name: row.row.pour.name })),
     [model.rows],
@@ -105,12 +104,13 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
           view={view}
           nowMs={today === null ? 0 : Date.parse(now)}
           selected={selected}
-          moves={moves}
+          proposed={moves.moves}
+          whatif={moves.answer}
           component={query.get('curve')}
           onSelect={onSelect}
           onMove={onMove}
-          onCurve={(code) => change({ curve: code })}
-          onShortfall={(id) => navigate(`/shortfalls?short=${encodeURIComponent(id)}`)}
+          onCurve={onCurve}
+          onShortfall={onShortfall}
         />
         {side}
       </div>
@@ -146,94 +146,4 @@ function todayOf(model: BoardModel, date: string): string | null {
   const { days } = model.board;
   const [first, last] = [days[0]?.date, days.at(-1)?.date];
   return first !== undefined && last !== undefined && date >= first && date <= last ? date : null;
-}
-
-function BoardChart(props: {
-  readonly model: BoardModel;
-  readonly view: BoardView;
-  readonly nowMs: number;
-  readonly selected: string | null;
-  readonly moves: Moves;
-  readonly component: string | null;
-  readonly onSelect: (code: string | null) => void;
-  readonly onMove: (move: Move) => void;
-  readonly onCurve: (code: string) => void;
-  readonly onShortfall: (id: string) => void;
-}): ReactNode {
-  const { model, view } = props;
-  const { board } = model;
-  const sheet = useRef<HTMLDivElement>(null);
-  const scroller = useRef<HTMLDivElement>(null);
-  const width = useWidth(sheet);
-  const [, height] = useSize(scroller);
-  const base = view.wall ? wall : width < 960 ? narrow : desk;
-  const gutter = 10;
-  const chartWidth = Math.max(200, width - base.head - base.ends - gutter);
-  const { from, whole } = view;
-  const scale = useMemo(
-    () => makeDayScale(board.days, spanOf(board.days, from, whole), board.job.timeZone, chartWidth),
-    [board, from, whole, chartWidth],
-  );
-  const rows = useMemo(
-    () => model.rows.filter((row) => scale.shows(row.bars.fromMs, row.bars.toMs)),
-    [model.rows, scale],
-  );
-  const metrics = useMemo(() => fitted(base, height, rows.length), [base, height, rows.length]);
-  const runs = useMemo(() => (view.runs ? runRows(model, scale) : []), [model, scale, view.runs]);
-  const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
-  const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
-  const sizes = { '--head': `${base.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
-  return (
-    <div className="board-chart" ref={sheet} style={sizes}>
-      <div className="chart-top">
-        <div className="foot-head">{view.runs ? 'Gang run' : 'Pour'}</div>
-        <DayHead scale={scale} />
-        <div className="foot-then">{view.runs ? 'Ends' : 'After the strip'}</div>
-      </div>
-      <div className="chart-rows" ref={scroller}>
-        {rows.length === 0 ? (
-          <Empty title="No pour stands in these two weeks" />
-        ) : view.runs ? (
-          <RunRows
-            model={model}
-            rows={runs}
-            scale={scale}
-            metrics={metrics}
-            nowMs={props.nowMs}
-            least={height}
-            scroller={scroller}
-            selected={props.selected}
-            onSelect={props.onSelect}
-          />
-        ) : (
-          <PourRows
-            model={model}
-            rows={rows}
-            scale={scale}
-            metrics={metrics}
-            nowMs={props.nowMs}
-            least={height}
-            scroller={scroller}
-            selected={props.selected}
-            moves={props.moves.moves}
-            whatif={props.moves.answer}
-            onSelect={props.onSelect}
-            onMove={props.onMove}
-          />
-        )}
-        <BoardTable rows={rows} words={model.words} />
-      </div>
-      <CrewRow scale={scale} crew={board.job.crew} text={metrics.text} />
-      <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
-      {view.wall || component === null ? null : (
-        <CurveRow
-          job={board.job.code}
-          component={component}
-          scale={scale}
-          nowMs={props.nowMs}
-          chooser={<ComponentChoice label="Curve of" value={component} onChange={props.onCurve} />}
-        />
-      )}
-    </div>
-  );
 }

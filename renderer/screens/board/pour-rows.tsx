@@ -1,12 +1,13 @@
 // The rows of the board, one a pour: head, tracks, and what follows each gang. Rows are chosen by click or
 // arrow keys, and moved by dragging or with Shift and the arrow keys; either way only a proposal is made.
-import { type KeyboardEvent, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, memo, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import { Group } from 'react-aria-components';
 import type { BoardModel, PourRow } from './board-rows.ts';
 import type { Move, Whatif } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
 import { ghostRow } from './ghost.ts';
+import type { Link } from './links.ts';
 import { LinkLines } from './link-lines.tsx';
 import type { RowMetrics } from './metrics.ts';
 import { PourMarks } from './pour-marks.tsx';
@@ -40,11 +41,15 @@ export function PourRows(props: PourRowsProps): ReactNode {
     () => new Map(rows.map((row, index) => [row.code, index * metrics.row])),
     [rows, metrics.row],
   );
-  const shown = rows.slice(first, last + 1);
+  const shown = useMemo(() => rows.slice(first, last + 1), [rows, first, last]);
   const focusOn = hovered ?? selected;
   const near = useMemo(
     () => model.links.filter((link) => link.fromPour === focusOn || link.toPour === focusOn),
     [model.links, focusOn],
+  );
+  const passing = useMemo(
+    () => linksAcross(model.links, tops, first * metrics.row, (last + 1) * metrics.row),
+    [model.links, tops, first, last, metrics.row],
   );
   const moves = drag.move === null ? props.moves : [drag.move];
   const moved = new Map(moves.map((move) => [move.pour, move]));
@@ -84,7 +89,7 @@ export function PourRows(props: PourRowsProps): ReactNode {
             </g>
           );
         })}
-        <LinkLines links={model.links} tops={tops} scale={scale} metrics={metrics} strong={false} />
+        <LinkLines links={passing} tops={tops} scale={scale} metrics={metrics} strong={false} />
         <LinkLines links={near} tops={tops} scale={scale} metrics={metrics} strong />
       </svg>
       <div className="row-thens">
@@ -102,11 +107,25 @@ export function PourRows(props: PourRowsProps): ReactNode {
   );
 }
 
+/** Those with any part between two heights of the sheet: a large job has hundreds of others. */
+function linksAcross(
+  links: readonly Link[],
+  tops: ReadonlyMap<string, number>,
+  above: number,
+  below: number,
+): readonly Link[] {
+  return links.filter(({ fromPour, toPour }) => {
+    const from = tops.get(fromPour) ?? 0;
+    const to = tops.get(toPour) ?? 0;
+    return Math.max(from, to) >= above && Math.min(from, to) <= below;
+  });
+}
+
 function rowClass(selected: boolean, moving: boolean): string {
   return ['row', selected ? 'selected' : '', moving ? 'moving' : ''].filter(Boolean).join(' ');
 }
 
-function RowHeads(
+const RowHeads = memo(function RowHeads(
   props: PourRowsProps & {
     readonly shown: readonly PourRow[];
     readonly tops: ReadonlyMap<string, number>;
@@ -129,7 +148,8 @@ function RowHeads(
     );
   };
   const pressed = (event: KeyboardEvent<HTMLElement>): void => {
-    const code = event.currentTarget.dataset['pour'] ?? '';
+    const code = (event.target as HTMLElement).closest<HTMLElement>('[data-pour]')?.dataset['pour'];
+    if (code === undefined) return;
     const days: Record<string, number> = { ArrowRight: 1, ArrowLeft: -1 };
     const by: Record<string, number> = { ArrowDown: 1, ArrowUp: -1, Home: -rows.length, End: rows.length };
     const day = days[event.key];
@@ -140,7 +160,7 @@ function RowHeads(
     event.preventDefault();
   };
   return (
-    <Group className="row-heads" ref={heads} aria-label="Pours">
+    <Group className="row-heads" ref={heads} aria-label="Pours" onKeyDown={pressed}>
       {props.shown.map((row) => (
         <RowHead
           key={row.code}
@@ -149,13 +169,12 @@ function RowHeads(
           height={metrics.row}
           selected={row.code === selected}
           reachable={row.code === current}
-          onKeyDown={pressed}
           onSelect={props.onSelect}
         />
       ))}
     </Group>
   );
-}
+});
 
 /** Each press adds a day to what is proposed for that pour already. */
 function added(moves: readonly Move[], pour: string, by: number): Move {

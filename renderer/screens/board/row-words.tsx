@@ -1,5 +1,5 @@
 // The words on both sides of a row: which pour it is and what it lacks; what follows its gangs.
-import { type KeyboardEvent, memo, type ReactNode } from 'react';
+import { memo, type ReactNode } from 'react';
 import { gateWords, type PourRow } from './board-rows.ts';
 
 export const RowHead = memo(function RowHead(props: {
@@ -8,7 +8,6 @@ export const RowHead = memo(function RowHead(props: {
   readonly height: number;
   readonly selected: boolean;
   readonly reachable: boolean;
-  readonly onKeyDown: (event: KeyboardEvent<HTMLElement>) => void;
   readonly onSelect: (code: string | null) => void;
 }): ReactNode {
   const { row, selected } = props;
@@ -26,7 +25,6 @@ export const RowHead = memo(function RowHead(props: {
       aria-label={row.spoken}
       title={`${row.row.pour.name} · ${row.row.pour.element}`}
       onClick={() => props.onSelect(selected ? null : row.code)}
-      onKeyDown={props.onKeyDown}
     >
       <span className="row-name">
         <b>{row.code}</b> <span>{row.row.pour.name}</span>

@@ -1,19 +1,25 @@
 // The size of an element as it is now, and which part of a long list is in view.
-import { type RefObject, useEffect, useState } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useState } from 'react';
 
 export function useWidth(element: RefObject<HTMLElement | null>): number {
   return useSize(element)[0];
 }
 
-/** Width and height in whole pixels. */
+/**
+ * Width and height in whole pixels, of an element without padding. Zero only until it stands in the page: known before
+ * the first frame, so that nothing is drawn at a width it will not keep.
+ */
 export function useSize(element: RefObject<HTMLElement | null>): readonly [number, number] {
   const [size, setSize] = useState<readonly [number, number]>([0, 0]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     const watched = element.current;
     if (watched === null) return undefined;
+    // oxlint-disable-next-line react/set-state-in-effect -- only the page knows it, and only once it stands there
+    setSize([watched.clientWidth, watched.clientHeight]);
     const observer = new ResizeObserver(([entry]) => {
       const { width = 0, height = 0 } = entry?.contentRect ?? {};
-      setSize([Math.floor(width), Math.floor(height)]);
+      const [wide, high] = [Math.floor(width), Math.floor(height)];
+      setSize((old) => (old[0] === wide && old[1] === high ? old : [wide, high]));
     });
     observer.observe(watched);
     return () => observer.disconnect();
@@ -27,7 +33,7 @@ export function useRange(
   count: number,
   height: number,
 ): readonly [number, number] {
-  const all = count <= 100;
+  const all = count <= 40;
   const [range, setRange] = useState<readonly [number, number]>([0, 40]);
   useEffect(() => {
     const watched = scroller.current;

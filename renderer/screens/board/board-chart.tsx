@@ -1,0 +1,129 @@
+// The chart of the board: days along the top, a row a pour or a gang, and under them the crew, what is short
+// and the curve of a component. What does not follow a proposed move is not drawn again for it.
+import { type CSSProperties, memo, type ReactNode, useMemo, useRef } from 'react';
+import { ComponentChoice } from '../../parts/component-choice.tsx';
+import { Empty } from '../../parts/notes.tsx';
+import type { BoardModel } from './board-rows.ts';
+import { BoardTable } from './board-table.tsx';
+import type { BoardView } from './board-tools.tsx';
+import type { Move, Whatif } from './board-types.ts';
+import { CurveRow } from './curve-row.tsx';
+import { CrewRow, ShortRows } from './day-foot.tsx';
+import { DayHead } from './day-head.tsx';
+import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
+import { desk, fitted, narrow, type RowMetrics, wall } from './metrics.ts';
+import { PourRows } from './pour-rows.tsx';
+import { RunRows, runRows } from './run-rows.tsx';
+import { useSize, useWidth } from './use-size.ts';
+
+interface BoardChartProps {
+  readonly model: BoardModel;
+  readonly view: BoardView;
+  readonly nowMs: number;
+  readonly selected: string | null;
+  readonly proposed: readonly Move[];
+  readonly whatif: Whatif | undefined;
+  /** Whose curve is asked for. */
+  readonly component: string | null;
+  readonly onSelect: (code: string | null) => void;
+  readonly onMove: (move: Move) => void;
+  readonly onCurve: (code: string) => void;
+  readonly onShortfall: (id: string) => void;
+}
+
+export const BoardChart = memo(function BoardChart(props: BoardChartProps): ReactNode {
+  const { model, view } = props;
+  const { board } = model;
+  const sheet = useRef<HTMLDivElement>(null);
+  const scroller = useRef<HTMLDivElement>(null);
+  const width = useWidth(sheet);
+  const [, height] = useSize(scroller);
+  const base = view.wall ? wall : width < 960 ? narrow : desk;
+  const gutter = 10;
+  const chartWidth = Math.max(200, width - base.head - base.ends - gutter);
+  const { from, whole } = view;
+  const scale = useMemo(
+    () => makeDayScale(board.days, spanOf(board.days, from, whole), board.job.timeZone, chartWidth),
+    [board, from, whole, chartWidth],
+  );
+  const rows = useMemo(
+    () => model.rows.filter((row) => scale.shows(row.bars.fromMs, row.bars.toMs)),
+    [model.rows, scale],
+  );
+  const metrics = useMemo(() => fitted(base, height, rows.length), [base, height, rows.length]);
+  const runs = useMemo(() => (view.runs ? runRows(model, scale) : []), [model, scale, view.runs]);
+  const sizes = { '--head': `${base.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
+  const both = {
+    model,
+    scale,
+    metrics,
+    nowMs: props.nowMs,
+    least: height,
+    scroller,
+    selected: props.selected,
+    onSelect: props.onSelect,
+  };
+  return (
+    <div className="board-chart" ref={sheet} style={sizes}>
+      <div className="chart-top">
+        <div className="foot-head">{view.runs ? 'Gang run' : 'Pour'}</div>
+        <DayHead scale={scale} />
+        <div className="foot-then">{view.runs ? 'Ends' : 'After the strip'}</div>
+      </div>
+      <div className="chart-rows" ref={scroller}>
+        {width === 0 ? null : rows.length === 0 ? (
+          <Empty title="No pour stands in these two weeks" />
+        ) : view.runs ? (
+          <RunRows {...both} rows={runs} />
+        ) : (
+          <PourRows
+            {...both}
+            rows={rows}
+            moves={props.proposed}
+            whatif={props.whatif}
+            onMove={props.onMove}
+          />
+        )}
+        <BoardTable rows={rows} words={model.words} />
+      </div>
+      <ChartFoot
+        model={model}
+        scale={scale}
+        metrics={metrics}
+        nowMs={props.nowMs}
+        withCurve={!view.wall}
+        component={props.component}
+        onCurve={props.onCurve}
+        onShortfall={props.onShortfall}
+      />
+    </div>
+  );
+});
+
+const ChartFoot = memo(function ChartFoot(
+  props: Pick<BoardChartProps, 'model' | 'nowMs' | 'component' | 'onCurve' | 'onShortfall'> & {
+    readonly scale: DayScale;
+    readonly metrics: RowMetrics;
+    readonly withCurve: boolean;
+  },
+): ReactNode {
+  const { scale, metrics } = props;
+  const { board } = props.model;
+  const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
+  const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
+  return (
+    <>
+      <CrewRow scale={scale} crew={board.job.crew} text={metrics.text} />
+      <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
+      {component === null || !props.withCurve ? null : (
+        <CurveRow
+          job={board.job.code}
+          component={component}
+          scale={scale}
+          nowMs={props.nowMs}
+          chooser={<ComponentChoice label="Curve of" value={component} onChange={props.onCurve} />}
+        />
+      )}
+    </>
+  );
+});
