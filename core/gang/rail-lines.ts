@@ -64,11 +64,15 @@ export function railLines(gang: Gang, upright: boolean, count: number): readonly
       return last ? from < product && product <= to : from <= product && product < to;
     };
     const onLine = fillers.filter(passes);
-    const segments = panels
+    const through = panels
       .filter(passes)
       .map(({ panel, wayFrom, wayTo }): Segment => ({ panel, fromNm: wayFrom, toNm: wayTo }));
-    for (const filler of onLine) segments.push(...besideFiller(filler, panels));
-    const joined = inOrder(segments);
+    // What is passed like a joint is not also in the panels beside it: a line has one rail there, not two.
+    const between = passingsOf(inOrder(through), onLine);
+    const beside = onLine
+      .filter((filler) => !between.some((passing) => fills(filler, passing)))
+      .flatMap((filler) => besideFiller(filler, panels));
+    const joined = inOrder([...through, ...beside]);
     return {
       index,
       atNm: whole.alongFrom + Math.round(product / spaces),
@@ -78,7 +82,12 @@ export function railLines(gang: Gang, upright: boolean, count: number): readonly
   });
 }
 
-/** In a filler, a line belongs to the panels at the filler's right (above). */
+/** Does the filler stand in the room between the two panels that a line passes? */
+function fills({ wayFrom, wayTo }: Spans, { fromNm, toNm }: Passing): boolean {
+  return fromNm <= wayFrom && wayTo <= toNm;
+}
+
+/** In a filler that does not stand between two panels of it, a line belongs to the panels at the filler's right (above). */
 function besideFiller(
   filler: Spans,
   panels: readonly (Spans & { readonly panel: StandingPanel })[],

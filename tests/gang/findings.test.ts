@@ -224,6 +224,16 @@ describe('rails', () => {
     expect(found.rails.map(({ yNm }) => yNm)).toEqual([92 * inch, 92 * inch]);
   });
 
+  test('a level line over an upright filler takes one rail, though a panel also stands on the filler', () => {
+    const design = designOf([pair[0], ['P3x9', '3 ft 6 in', 0], ['P3x9', 0, '9 ft', 'side']], {
+      fillers: [{ x: '3 ft', y: 0, width: '6 in', height: '9 ft' }],
+    });
+    const table = { ...rails, across: 'vertical-joints', bolt: 'RB', boltsPerPanelCrossed: 2 } as const;
+    const found = taken(systemWith({ rails: table }), design);
+    // 12 ft at most 6 ft apart: lines at 0, 6 and 12 ft; only the first two pass from one panel to the next
+    expect(quantities(found)).toMatchObject({ R3: 2, RB: 8 });
+  });
+
   test('full-length rails over 13 ft are two, 8 ft below and 6 ft above, and bolt to the panels they overlap', () => {
     const table = { ...rails, cover: 'full-length', bolt: 'RB', boltsPerPanelCrossed: 1 } as const;
     const found = taken(systemWith({ rails: table }), designOf(stack));

@@ -11,7 +11,7 @@ export interface CountedRails {
   readonly passed: ReadonlySet<string>;
 }
 
-/** What a line runs through, cell by cell: panels, and fillers with no panel at their right. */
+/** What a line runs through, cell by cell: panels, and fillers between two panels or with none at their right. */
 type Step = { readonly what: string; readonly from: number; readonly to: number };
 
 function walk(grid: Cells, column: number): Step[] {
@@ -21,6 +21,7 @@ function walk(grid: Cells, column: number): Step[] {
     const to = ys[row + 1] ?? from;
     if (cell === undefined) return { what: 'nothing', from, to };
     if ('panel' in cell) return { what: `panel ${cell.panel}`, from, to };
+    if (betweenPanels(cells[column] ?? [], row)) return { what: 'filler', from, to };
     let beside = column;
     const same = (at: number): boolean => {
       const other = cells[at]?.[row];
@@ -30,6 +31,16 @@ function walk(grid: Cells, column: number): Step[] {
     const right = cells[beside]?.[row];
     // only a panel whose own edge stands on the filler's edge is at its right
     return { what: right !== undefined && 'panel' in right ? `panel ${right.panel}` : 'filler', from, to };
+  });
+}
+
+/** Is the first thing that is no filler a panel, both ways along the line? */
+function betweenPanels(line: Cells['cells'][number], row: number): boolean {
+  return [-1, 1].every((way) => {
+    let at = row;
+    for (let cell = line[at]; cell !== undefined && 'filler' in cell; cell = line[at]) at += way;
+    const end = line[at];
+    return end !== undefined && 'panel' in end;
   });
 }
 
