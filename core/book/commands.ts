@@ -1,6 +1,8 @@
 // Runs a command in one transaction: all of it is in the book or none, and a command id that was done
-// before is answered from the book and not done again.
+// before is answered from the book and not done again. One that wrote nothing, such as a trial of an
+// import, leaves no trace: the book is byte for byte as it was.
 import { AsyncLocalStorage } from 'node:async_hooks';
+import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import type { Answer, Refusal } from '../answer.ts';
 import type { BookWriter } from './book.ts';
@@ -37,22 +39,33 @@ export async function runCommand<T>(
     return await db.transaction().execute(async (transaction) => {
       const done = await repeated<T>(transaction, meta);
       if (done !== null) return done;
+      const before = await rowsWritten(transaction);
       const answered = await running.run(meta.commandId, () => run(writerOf(transaction, meta.commandId)));
       if (!answered.ok) throw new Refused(answered.error);
       const text = JSON.stringify(answered.value ?? null);
+      const kept = { ok: true, value: JSON.parse(text) as T, repeated: false } as const;
+      if ((await rowsWritten(transaction)) === before) return kept;
       const number = (await readChangeNumber(transaction)) + 1;
       const { commandId, name, at, who } = meta;
       await transaction
         .insertInto('command')
         .values({ number, id: commandId, name, at, who, answer: text })
         .execute();
-      return { ok: true, value: JSON.parse(text) as T, repeated: false };
+      return kept;
     });
   } catch (error) {
     const refusal = refusalIn(error);
     if (refusal === null) throw error;
     return { ok: false, error: refusal };
   }
+}
+
+/** Rows added, changed or removed on this connection since it was opened. */
+async function rowsWritten(db: Kysely<BookTables>): Promise<number> {
+  const { rows } = await sql<{ written: number }>`select total_changes() as written`.execute(db);
+  const written = rows[0]?.written;
+  if (written === undefined) throw new Error('SQLite did not say how many rows it had written.');
+  return written;
 }
 
 async function repeated<T>(db: Kysely<BookTables>, meta: CommandMeta): Promise<CommandAnswer<T> | null> {

@@ -1,9 +1,21 @@
 // A command is one transaction, done once whatever the number of times it is sent.
+import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { refuse } from '../../core/answer.ts';
 import type { OpenBook } from '../../core/book/open.ts';
-import { aFolder, aYard, component, done, movement, now, openingFigure, rawHandle, run } from './a-book.ts';
+import {
+  aFolder,
+  aYard,
+  component,
+  done,
+  movement,
+  now,
+  opened,
+  openingFigure,
+  rawHandle,
+  run,
+} from './a-book.ts';
 
 const stocked = async (): Promise<OpenBook> => {
   const book = await aYard(path.join(aFolder(), 'a.regang'));
@@ -93,6 +105,19 @@ describe('A command', () => {
     expect(await take(40)).toEqual({ ok: true, value: null, repeated: false });
   });
 
+  test('that writes nothing, as a trial does, is answered and leaves the file byte for byte', async () => {
+    const book = await stocked();
+    await book.close();
+    const before = readFileSync(book.file);
+    const again = await opened(book.file);
+    const changeNumber = await again.read((reader) => reader.changeNumber());
+    const answered = await run(again, async (writer) => ({ ok: true, value: (await writer.jobs()).length }));
+    expect(answered).toEqual({ ok: true, value: 0, repeated: false });
+    expect(await again.read((reader) => reader.changeNumber())).toBe(changeNumber);
+    await again.close();
+    expect(readFileSync(book.file).equals(before)).toBe(true);
+  });
+
   test('holds the writer’s lock of the file from its start, so that nothing is met half-way', async () => {
     const book = await stocked();
     const other = await rawHandle(book.file);
@@ -106,7 +131,15 @@ describe('A command', () => {
 
   test('with the id of a command of another name is refused', async () => {
     const book = await stocked();
-    await run(book, () => Promise.resolve({ ok: true, value: 1 }), 'the-id');
+    const first = await run(
+      book,
+      async (writer) => {
+        await writer.putComponent(component('P3'));
+        return { ok: true, value: 1 };
+      },
+      'the-id',
+    );
+    expect(first.ok).toBe(true);
     const other = { commandId: 'the-id', name: 'other', at: now, who: 'tester' };
     const answered = await book.command(other, () => Promise.resolve({ ok: true, value: 2 }));
     expect(answered).toMatchObject({ ok: false, error: { code: 'command-id-used' } });
