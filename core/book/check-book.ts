@@ -3,16 +3,37 @@
 import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import type { BookProblem } from './book.ts';
+import { checkNumbers, checkReadable } from './check-readable.ts';
+import { checkSchema } from './check-schema.ts';
+import { isDamage, sqliteCode } from './refused.ts';
 import type { BookTables } from './tables.ts';
 
+type Look = (db: Kysely<BookTables>) => Promise<readonly BookProblem[]>;
+
+const looks: readonly (readonly [BookProblem['check'], Look])[] = [
+  ['integrity', checkIntegrity],
+  ['integrity', checkSchema],
+  ['foreign-keys', checkForeignKeys],
+  ['integrity', checkReadable],
+  ['ledger', checkNumbers],
+  ['ledger', checkBalance],
+  ['ledger', checkNeverBelowZero],
+  ['ledger', checkReversals],
+];
+
+/** What one look cannot get at is a problem as well, and the others go on. */
 export async function checkBook(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
-  return [
-    ...(await checkIntegrity(db)),
-    ...(await checkForeignKeys(db)),
-    ...(await checkBalance(db)),
-    ...(await checkNeverBelowZero(db)),
-    ...(await checkReversals(db)),
-  ];
+  const problems: BookProblem[] = [];
+  for (const [check, look] of looks) {
+    try {
+      problems.push(...(await look(db)));
+    } catch (error) {
+      if (!isDamage(error) && sqliteCode(error) !== 'SQLITE_ERROR') throw error;
+      const why = error instanceof Error ? error.message : '';
+      problems.push({ check, message: `The book could not be looked over: ${why}.` });
+    }
+  }
+  return problems;
 }
 
 async function checkIntegrity(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
@@ -27,7 +48,7 @@ async function checkForeignKeys(db: Kysely<BookTables>): Promise<readonly BookPr
   const { rows } = await sql<{ table: string; parent: string }>`pragma foreign_key_check`.execute(db);
   return rows.slice(0, 20).map((row) => ({
     check: 'foreign-keys',
-    message: `A row of ${row.table} names a ${row.parent} that is not there.`,
+    message: `A row of ${row.table} names ${row.parent === 'owner' ? 'an' : 'a'} ${row.parent} that is not there.`,
   }));
 }
 

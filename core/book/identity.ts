@@ -1,6 +1,6 @@
 // Whether a file is a book at all, before anything is written to it or beside it. Asked through SQLite and
 // not by reading the file: closing a file by hand would drop the locks that this process holds on it.
-import { statSync } from 'node:fs';
+import { existsSync, statSync } from 'node:fs';
 import { refuse } from '../answer.ts';
 import type { Refusal } from '../answer.ts';
 import type { Handle, OpenHandle } from './load-sqlite.ts';
@@ -18,6 +18,7 @@ export function refusalOfFile(file: string, newest: number, openHandle: OpenHand
     if (numberPragma(handle, 'application_id') !== applicationId) return notABook(file);
     const damage = handle.pragma('quick_check(1)', { simple: true });
     if (damage !== 'ok') return damaged(file, String(damage));
+    if (isCutOff(file, handle)) return damaged(file, 'it ends before its last page');
     return refusalOfVersion(file, handle, newest);
   } catch (error) {
     if (sqliteCode(error) === 'SQLITE_NOTADB') return notABook(file);
@@ -30,6 +31,14 @@ export function refusalOfFile(file: string, newest: number, openHandle: OpenHand
   } finally {
     handle?.close();
   }
+}
+
+/** A page that is cut off is read as zeros by the check above; while there is a log, it may hold the page. */
+function isCutOff(file: string, handle: Handle): boolean {
+  const log = `${file}-wal`;
+  if (existsSync(log) && statSync(log).size > 0) return false;
+  const bytes = numberPragma(handle, 'page_count') * numberPragma(handle, 'page_size');
+  return statSync(file).size < bytes;
 }
 
 export function refusalOfVersion(file: string, handle: Handle, newest: number): Refusal | null {

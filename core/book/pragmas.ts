@@ -30,7 +30,7 @@ export function setReaderPragmas(handle: Handle): void {
 /** A pragma whose answer is one whole number. */
 export function numberPragma(
   handle: Handle,
-  name: 'application_id' | 'user_version' | 'synchronous',
+  name: 'application_id' | 'user_version' | 'synchronous' | 'page_count' | 'page_size',
 ): number {
   return Number(handle.pragma(name, { simple: true }));
 }

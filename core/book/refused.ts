@@ -39,17 +39,18 @@ export function refusalIn(error: unknown): Refusal | null {
     };
   if (code === 'SQLITE_FULL')
     return { code: 'disk-full', message: 'The disk is full; nothing was changed in the book.' };
+  if (isDamage(error)) return { code: 'book-damaged', message: `The book's file is damaged: ${text}.` };
   if (code.startsWith('SQLITE_READONLY') || code.startsWith('SQLITE_IOERR'))
     return {
       code: 'book-not-writable',
       message: `The book's file could not be written (${code}: ${text}).`,
       hint: 'Maybe the file or its folder may not be written to, or the disk was taken away.',
     };
-  if (isDamage(error)) return { code: 'book-damaged', message: `The book's file is damaged: ${text}.` };
   return null;
 }
 
+/** A file that ends before its last page is damaged too. */
 export function isDamage(error: unknown): boolean {
   const code = sqliteCode(error);
-  return code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB';
+  return code.startsWith('SQLITE_CORRUPT') || code === 'SQLITE_NOTADB' || code === 'SQLITE_IOERR_SHORT_READ';
 }

@@ -99,11 +99,14 @@ describe('Opening', () => {
     const cut = path.join(folder, 'cut.regang');
     copyFileSync(file, cut);
     truncateSync(cut, Math.floor(statSync(cut).size / 2));
+    const cutALittle = path.join(folder, 'cut-a-little.regang');
+    copyFileSync(file, cutALittle);
+    truncateSync(cutALittle, statSync(cutALittle).size - 100);
     const torn = path.join(folder, 'torn.regang');
     const bytes = readFileSync(file);
     bytes.fill(0xa5, 4096 * 20, 4096 * 21);
     writeFileSync(torn, bytes);
-    for (const damaged of [cut, torn]) {
+    for (const damaged of [cut, cutALittle, torn]) {
       const before = readFileSync(damaged);
       expect(await refusalCode(damaged)).toBe('book-damaged');
       expect(readFileSync(damaged).equals(before)).toBe(true);
