@@ -61,11 +61,19 @@ export function parseJson(text: string): Answer<unknown> {
       hint: 'Maybe pass it on: echo \'{"text":"8 ft"}\' | npm run -s regang -- calc length',
     });
   try {
-    return { ok: true, value: JSON.parse(bare) };
+    return { ok: true, value: JSON.parse(bare, bare.includes(unreadableKey) ? refuseKey : undefined) };
   } catch (error) {
     return refuse(
       'bad-json',
       `Standard input is not JSON: ${error instanceof Error ? error.message : String(error)}`,
     );
   }
+}
+
+/** The one key that objects do not hold like any other: pieces under it would be lost without a word. */
+const unreadableKey = '__proto__';
+
+function refuseKey(key: string, value: unknown): unknown {
+  if (key === unreadableKey) throw new Error(`the key "${unreadableKey}" cannot be used`);
+  return value;
 }

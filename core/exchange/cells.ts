@@ -12,7 +12,7 @@ export type Read<T> = (text: string, unit: string | null) => Reading<T>;
 const codeLength = 40;
 
 export const readCode: Read<string> = (text) =>
-  text.length <= codeLength && !/[\n;@,]/u.test(text)
+  text.length <= codeLength && !/[\n;@,]|^__proto__$/u.test(text)
     ? { value: text }
     : { wanted: `a code of at most ${codeLength} characters on one line, without ; @ or a comma` };
 
@@ -66,8 +66,10 @@ export function readQuantity(least: 0 | 1): Read<number> {
   };
 }
 
-/** A number of hours, from 0 to 10 000: `2`, `2.5`, `2,5`, `2 h`. */
+/** A number of hours, from 0 to 10 000: `2`, `2.5`, `2,5`, `2 h`. A comma and three digits can be read in two ways. */
 export const readHours: Read<number> = (text) => {
+  if (/^\d+,\d{3}(?!\d)/u.test(text))
+    return { wanted: 'hours from 0 to 10000: a comma before three digits is thousands to some' };
   const [, digits] = /^(\d{1,5}(?:[.,]\d{1,4})?)\s*(?:h|hours?)?$/iu.exec(text) ?? [];
   const hours = Number(digits?.replace(',', '.'));
   return digits !== undefined && hours <= 10_000

@@ -33,6 +33,10 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
   const followers = sketch.standing.chains.follower;
   const exact = exactCost(model, followers);
   const cost = roundedCost(model, exact);
+  if (!Number.isSafeInteger(cost.total))
+    return refuse('cost-too-large', `The plan costs ${cost.total} minor units, too many to count singly.`, {
+      hint: 'Maybe a rate or a number of hours is mistyped.',
+    });
   const bound = boundOf(model, edges, sketch, exact, cost.total);
   return answer({
     runs: runsOf(followers).map((run) => ({ turns: run.map((turn) => model.turnIds[turn] ?? '') })),

@@ -27,6 +27,7 @@ describe('calc', () => {
     ['an unknown key', ['calc', 'length'], '{"text":"8 ft","more":1}', 'bad-input'],
     ['broken JSON', ['calc', 'length'], '{"text":', 'bad-json'],
     ['nothing at all', ['calc', 'length'], '', 'bad-json'],
+    ['a key that would be lost', ['calc', 'takeoff'], '{"panels":{"__proto__":1}}', 'bad-json'],
     ['two documents', ['calc', 'length'], '{"text":"8 ft"}{"text":"8 ft"}', 'bad-json'],
     ['a list', ['calc', 'length'], '[]', 'bad-input'],
     ['an unknown calculation', ['calc', 'lengths'], '{}', 'unknown-command'],

@@ -127,16 +127,17 @@ describe('Other cells', () => {
     for (const text of ['1,250', '0.345', '-1', 'free'])
       expect(wanted(readMoney(text, null))).toContain('an amount');
   });
-  test('hours: 2.5 and 2,5 h are 2.5, 10001 and -1 are refused', () => {
+  test('hours: 2.5 and 2,5 h are 2.5, 10001 and -1 are refused, and 1,250, which may be either', () => {
     expect(readHours('2.5', null)).toEqual({ value: 2.5 });
     expect(readHours('2,5 h', null)).toEqual({ value: 2.5 });
-    for (const text of ['10001', '-1', '2:30'])
+    for (const text of ['10001', '-1', '2:30', '1,250', '12,345 h'])
       expect(wanted(readHours(text, null))).toContain('hours from 0');
   });
   test('yes and no in any case; a code without marks that part lists', () => {
     expect(readYesNo('Yes', null)).toEqual({ value: true });
     expect(wanted(readYesNo('perhaps', null))).toBe('yes or no');
     expect(wanted(readCode('A;B', null))).toContain('a code of at most 40');
+    expect(wanted(readCode('__proto__', null))).toContain('a code of at most 40');
   });
   test('the nearest of P836 and P824 to "p 836" is P836, to "P835" P836, to "R12" none', () => {
     const known = ['P836', 'P824'];

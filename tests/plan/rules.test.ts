@@ -55,6 +55,13 @@ describe('cost', () => {
     expect(plan(base({ crew: 3 })).cost.labour).toBe(4050);
   });
 
+  test('a cost past 9007199254740991, which a number no longer counts singly, is refused', () => {
+    const input = base({ labourPerH: 1e12 });
+    const [first, ...others] = input.designs;
+    const made = planReuse({ ...input, designs: [{ ...first!, assembleH: 10_000 }, ...others] }, () => 0);
+    expect(made).toMatchObject({ ok: false, error: { code: 'cost-too-large' } });
+  });
+
   test('a turn built before begins without 8 h of assembly: 550', () => {
     const input = base();
     expect(plan({ ...input, turns: [{ ...input.turns[0]!, built: true }, input.turns[1]!] }).cost.total).toBe(
