@@ -1,9 +1,10 @@
-// `regang stock --book FILE`: quantities by component, owner, location and condition, now or on a date.
+// `regang stock --book FILE`: quantities by component, owner, location and condition, after all that is
+// booked or at the end of a date. Weights go out in kilograms, as from every command.
 import { Temporal } from 'temporal-polyfill';
 import { z } from 'zod';
 import type { OpenBook } from '../book/open.ts';
 import { code, date, instant } from '../procedures/shapes.ts';
-import { yardQuantities } from '../procedures/yard-quantities.ts';
+import { stockRow, yardQuantities } from '../procedures/yard-quantities.ts';
 import type { BookCommand } from './commands.ts';
 import { outcomeOf } from './outcome.ts';
 import { ask, bookOption, readOptions, withBook } from './with-book.ts';
@@ -17,9 +18,13 @@ const input = z.strictObject({
   location: code.optional(),
 });
 
+const output = yardQuantities.output.extend({
+  rows: z.array(stockRow.omit({ weightGrams: true }).extend({ weightKg: z.number() })),
+});
+
 export const stock: BookCommand = {
   input,
-  output: yardQuantities.output,
+  output,
   run: async (given) => {
     const options = readOptions(input, given);
     if (!options.ok) return outcomeOf(options);
@@ -30,9 +35,14 @@ export const stock: BookCommand = {
         ...(location === undefined ? {} : { location }),
       }),
     );
-    return asked.ok ? outcomeOf(asked.value) : outcomeOf(asked);
+    if (!asked.ok) return outcomeOf(asked);
+    return outcomeOf(asked.value, (value) => printed(yardQuantities.output.parse(value)));
   },
 };
+
+function printed({ at, rows }: z.output<typeof yardQuantities.output>): z.output<typeof output> {
+  return { at, rows: rows.map(({ weightGrams, ...row }) => ({ ...row, weightKg: weightGrams / 1000 })) };
+}
 
 /** The last moment of a date, by the clock of the book's first job, or of this machine where it has none. */
 async function instantOf(book: OpenBook, at: string): Promise<string> {

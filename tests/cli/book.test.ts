@@ -91,8 +91,9 @@ describe('whatif', () => {
 describe('stock', () => {
   test('prints rows by component, owner, location and condition, and fewer for one location', async () => {
     const all = (await regang('stock', '--book', 'B.regang')).document() as {
-      rows: { location: string; quantity: number }[];
+      rows: { location: string; quantity: number; weightKg: number }[];
     };
+    for (const row of all.rows) expect(row.weightKg).toBeGreaterThan(0);
     expect(all.rows.length).toBeGreaterThan(20);
     const { location } = all.rows[0]!;
     const some = (
