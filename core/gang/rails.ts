@@ -67,10 +67,16 @@ export function takeRails(
   const lines = railLines(gang, upright, count);
   const layout =
     table.cover === 'each-joint' ? eachJoint(lines, rails) : fullLength(lines, rails, spanNm, gang, upright);
-  if (layout === undefined) {
+  if (layout === 'too-many-rails') {
     return stop(
       'rails.lengths',
       `Rails end to end over ${shown(spanNm)} would be more than 200 in one line: no rails are taken.`,
+    );
+  }
+  if (layout === 'too-many-sets') {
+    return stop(
+      'rails.lengths',
+      `The catalogue's ${rails.length} lengths of rails cover ${shown(spanNm)} in too many ways to compare: no rails are taken.`,
     );
   }
   const placed = layout.map((laid) => placeRail(laid, table, upright));
@@ -108,9 +114,9 @@ function fullLength(
   spanNm: number,
   gang: Gang,
   upright: boolean,
-): readonly LaidRail[] | undefined {
+): readonly LaidRail[] | 'too-many-rails' | 'too-many-sets' {
   const set = fewestRails(rails, spanNm);
-  if (set === undefined) return undefined;
+  if (typeof set === 'string') return set;
   return lines
     .filter((line) => line.passings.length > 0)
     .flatMap((line) => {
