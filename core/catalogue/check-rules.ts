@@ -119,6 +119,14 @@ function checkHooks({ hooks }: RuleTables): Problem {
       },
     );
   }
+  const leastGrams = hooks.capacityGrams * Math.sin(((angle ?? 90) * Math.PI) / 180);
+  if (hooks.ratedFor === 'sling-tension' && leastGrams < 1) {
+    return refuse(
+      'rule-angle-out-of-range',
+      `With slings at ${angle} degrees a hook of ${hooks.capacityGrams / 1000} kg carries less than a gram of the gang.`,
+      { field: 'hooks.minimumAngleDeg' },
+    );
+  }
   return hooks.maximumHeightNm === undefined
     ? undefined
     : positive('hooks.maximumHeight', hooks.maximumHeightNm);

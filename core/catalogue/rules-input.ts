@@ -1,5 +1,6 @@
 // Rule tables as a person or a script writes them: lengths as numbers of millimetres or texts with units,
-// weights in kilograms. Same tables as rules.ts, which keeps them in whole nanometres and grams.
+// weights in kilograms, rows of limits in any order. Same tables as rules.ts, which keeps them in whole nanometres
+// and grams, limits rising.
 import { z } from 'zod';
 import type { LengthReader } from '../units/length-reader.ts';
 import { edgeKinds } from './edges.ts';
@@ -98,10 +99,11 @@ type Of<Name extends keyof RulesInput> = NonNullable<RulesInput[Name]>;
 type To<Name extends keyof RuleTables> = NonNullable<RuleTables[Name]>;
 
 function bandsFrom(bands: Of<'locks'>['bands'], reader: LengthReader, at: string): To<'locks'>['bands'] {
-  return bands.map((band, row) => ({
+  const read = bands.map((band, row) => ({
     upToNm: reader.positive(band.upTo, `${at}[${row}].upTo`),
     count: band.count,
   }));
+  return read.sort((one, other) => one.upToNm - other.upToNm);
 }
 
 function locksFrom(locks: Of<'locks'>, reader: LengthReader, at: string): To<'locks'> {
@@ -133,10 +135,12 @@ function railsFrom(rails: Of<'rails'>, reader: LengthReader, at: string): To<'ra
   return {
     ...rest,
     maximumAverageSpacingNm: reader.positive(maximumAverageSpacing, `${at}.maximumAverageSpacing`),
-    lengths: lengths.map((row, index) => ({
-      gangUpToNm: reader.positive(row.gangUpTo, `${at}.lengths[${index}].gangUpTo`),
-      minimumNm: reader.notNegative(row.minimum, `${at}.lengths[${index}].minimum`),
-    })),
+    lengths: lengths
+      .map((row, index) => ({
+        gangUpToNm: reader.positive(row.gangUpTo, `${at}.lengths[${index}].gangUpTo`),
+        minimumNm: reader.notNegative(row.minimum, `${at}.lengths[${index}].minimum`),
+      }))
+      .sort((one, other) => one.gangUpToNm - other.gangUpToNm),
     ...(boltClearance !== undefined && {
       boltClearanceNm: reader.notNegative(boltClearance, `${at}.boltClearance`),
     }),

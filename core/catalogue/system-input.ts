@@ -69,7 +69,20 @@ export function systemFromInput(input: SystemInput, reader: LengthReader, at: st
   if (refusal !== undefined) return refusal;
   const system = panelSystem([...panels, ...components], rules);
   if (system.ok) return answer(system.value);
-  const field = system.error.field ?? '';
-  const under = field.startsWith('components.') ? at : `${at}.rules`;
-  return { ok: false, error: { ...system.error, field: field === '' ? under : `${under}.${field}` } };
+  return { ok: false, error: { ...system.error, field: placeOf(system.error.field, input, at) } };
+}
+
+/** `components.P3.tieHoles` of a catalogue is `system.panels[0].tieHoles` of what was written; rules are as named. */
+function placeOf(field: string | undefined, { panels, components }: SystemInput, at: string): string {
+  if (field === undefined) return `${at}.rules`;
+  if (!field.startsWith('components.')) return `${at}.rules.${field}`;
+  const written = [
+    ...panels.map(({ code }, index) => [code, `${at}.panels[${index}]`] as const),
+    ...components.map(({ code }, index) => [code, `${at}.components[${index}]`] as const),
+  ];
+  // the last of a code: where one stands twice, that is the one to change
+  const found = written.findLast(
+    ([code]) => field === `components.${code}` || field.startsWith(`components.${code}.`),
+  );
+  return found === undefined ? at : found[1] + field.slice(`components.${found[0]}`.length);
 }

@@ -87,6 +87,7 @@ describe('checking rule tables', () => {
     ['a sling without its angle', { hooks: { component: 'HK', capacityGrams: 1, ratedFor: 'sling-tension', minimum: 2 } }, 'rule-angle-missing', 'hooks.minimumAngleDeg'],
     ['a sling at 0 degrees', { hooks: { ...good.hooks, minimumAngleDeg: 0 } }, 'rule-angle-out-of-range', 'hooks.minimumAngleDeg'],
     ['a sling at 91 degrees', { hooks: { ...good.hooks, minimumAngleDeg: 91 } }, 'rule-angle-out-of-range', 'hooks.minimumAngleDeg'],
+    ['a sling so flat that a hook carries nothing', { hooks: { ...good.hooks, ratedFor: 'sling-tension', minimumAngleDeg: 1e-9 } }, 'rule-angle-out-of-range', 'hooks.minimumAngleDeg'],
     ['a pick of no height', { hooks: { ...good.hooks, maximumHeightNm: 0 } }, 'rule-number-not-positive', 'hooks.maximumHeight'],
     ['on its side nowhere', { onSide: { narrowerThanNm: 1, onlyAt: [] } }, 'rule-table-empty', 'onSide.onlyAt'],
     ['a negative width on its side', { onSide: { narrowerThanNm: -1, onlyAt: ['top'] } }, 'rule-number-negative', 'onSide.narrowerThan'],

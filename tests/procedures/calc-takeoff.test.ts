@@ -144,6 +144,25 @@ describe('calc takeoff', () => {
     });
   });
 
+  test('rows of limits count in rising order, in whatever order they are written', async () => {
+    const { locks, rails } = commonPractice.rules ?? {};
+    const panels = [...pair, { panel: 'P3x4', x: 0, y: '9 ft', onSide: false }];
+    const turned = {
+      ...commonPractice.rules,
+      locks: { ...locks, bands: locks?.bands.toReversed() },
+      rails: { ...rails, lengths: rails?.lengths.toReversed() },
+    };
+    const asWritten = await takeoff({ system: commonPractice, design: { panels } });
+    expect(asWritten).toMatchObject({
+      lines: expect.arrayContaining([
+        expect.objectContaining({ component: 'LK', quantity: 4 + 2 }),
+        expect.objectContaining({ component: 'R3', quantity: 1 }),
+      ]),
+    });
+    const other = await takeoff({ system: { ...commonPractice, rules: turned }, design: { panels } });
+    expect(other).toEqual(asWritten);
+  });
+
   test('both schemas become JSON Schema', () => {
     for (const schema of [calcTakeoff.input, calcTakeoff.output, calcLength.input, calcLength.output]) {
       expect(z.toJSONSchema(schema, { io: 'input' })).toHaveProperty('type', 'object');
@@ -166,9 +185,11 @@ describe('bad input names its place', () => {
     ['an unknown panel counted', { system: commonPractice, panels: { Q9: 1 } }, 'panel-unknown', 'panels.Q9'],
     ['a filler of no width', { ...base, design: { panels: pair, fillers: [{ x: 0, y: 0, width: 0, height: 1 }] } }, 'length-not-positive', 'design.fillers[0].width'],
     ['a rule that names no component', { ...base, system: { ...commonPractice, rules: { ...rules, braces: { component: 'ZZ', maximumSpacing: 1 } } } }, 'rule-component-unknown', 'system.rules.braces.component'],
-    ['bands that go down', { ...base, system: { ...commonPractice, rules: { locks: { component: 'LK', bands: [{ upTo: 2, count: 1 }, { upTo: 1, count: 2 }] } } } }, 'rule-bands-not-rising', 'system.rules.locks.bands[1].upTo'],
+    ['bands that repeat', { ...base, system: { ...commonPractice, rules: { locks: { component: 'LK', bands: [{ upTo: 2, count: 1 }, { upTo: 2, count: 2 }] } } } }, 'rule-bands-not-rising', 'system.rules.locks.bands[1].upTo'],
     ['a spacing of zero', { ...base, system: { ...commonPractice, rules: { brackets: { component: 'WB', maximumSpacing: 0 } } } }, 'length-not-positive', 'system.rules.brackets.maximumSpacing'],
-    ['a code twice', { ...base, system: { ...commonPractice, components: [...(commonPractice.components ?? []), { code: 'LK', kind: 'lock', weightKg: 1 }] } }, 'code-repeated', 'system.components.LK'],
+    ['a code twice', { ...base, system: { ...commonPractice, components: [...(commonPractice.components ?? []), { code: 'LK', kind: 'lock', weightKg: 1 }] } }, 'code-repeated', 'system.components[10]'],
+    ['a hole outside the sheet', { ...base, system: { ...commonPractice, panels: [...commonPractice.panels, { code: 'P', width: 1, height: 1, weightKg: 1, tieHoles: [[2, 0]] }] } }, 'tie-hole-outside', 'system.panels[6].tieHoles'],
+    ['a rail of no length', { ...base, system: { ...commonPractice, components: [...(commonPractice.components ?? []), { code: 'R9', kind: 'rail', weightKg: 1 }] } }, 'rail-without-length', 'system.components[10].length'],
     ['no panels', { ...base, design: { panels: [] } }, 'design-empty', 'design.panels'],
     ['a design far away', { ...base, design: { panels: [{ ...first, x: '1001 m' }] } }, 'design-too-large', 'design'],
     ['neither design nor counts', { system: commonPractice }, 'design-or-panels', 'design'],
