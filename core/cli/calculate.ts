@@ -44,14 +44,18 @@ export async function calculateLines(
 /** Split at line feeds only: a JSON text may hold other separators of lines as they are. */
 async function* lines(input: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
   const decoder = new TextDecoder();
-  let rest = '';
+  // a long line comes in many chunks: they are put together once, when it ends
+  let parts: string[] = [];
   for await (const chunk of input) {
-    const parts = (rest + decoder.decode(chunk, { stream: true })).split('\n');
-    rest = parts.pop() ?? '';
-    yield* parts;
+    const [first = '', ...more] = decoder.decode(chunk, { stream: true }).split('\n');
+    parts.push(first);
+    for (const start of more) {
+      yield parts.join('');
+      parts = [start];
+    }
   }
-  rest += decoder.decode();
-  if (rest !== '') yield rest;
+  const last = parts.join('') + decoder.decode();
+  if (last !== '') yield last;
 }
 
 export function parseJson(text: string): Answer<unknown> {

@@ -1,6 +1,8 @@
 import { spawn } from 'node:child_process';
 import process from 'node:process';
 import { describe, expect, test } from 'vitest';
+import { calculateLines } from '../../core/cli/calculate.ts';
+import { calcLength } from '../../core/procedures/calc-length.ts';
 import { cli, run } from './run-cli.ts';
 
 describe('calc', () => {
@@ -114,6 +116,20 @@ describe('calc --lines', () => {
     const answers = ran.stdout.split('\n');
     expect(answers).toHaveLength(20_001);
     expect(JSON.parse(answers[19_999]!)).toMatchObject({ mm: 2438.4 });
+  });
+
+  test('lines that come byte by byte, prime and all, are answered as if they had come at once', async () => {
+    const bytes = new TextEncoder().encode('{"text":"12\u20326"}\n\n{"text":"2.7 m"}');
+    const answers: string[] = [];
+    const code = await calculateLines(
+      calcLength,
+      (async function* (): AsyncGenerator<Uint8Array> {
+        for (const byte of bytes) yield Uint8Array.of(byte);
+      })(),
+      async (line) => void answers.push(line),
+    );
+    expect(code).toBe(0);
+    expect(answers.map((line) => JSON.parse(line) as unknown)).toMatchObject([{ mm: 3810 }, { mm: 2700 }]);
   });
 
   test('a line is answered before the next is written', async () => {

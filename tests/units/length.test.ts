@@ -1,5 +1,5 @@
-// Lengths as people type them. Values of `check-values` (FTIN-01 to FTIN-08) and of the trade notes stand in
-// the tables; they are exact by the definition of the inch (25.4 mm).
+// Lengths as people type them, in every spelling. Values with a source of their own stand in published.test.ts; these
+// are exact by the definition of the inch (25.4 mm).
 import { assert, integer, property } from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatLength, formatLengthMetric, formatLengthUs, parseLength } from '../../core/units/length.ts';
@@ -12,7 +12,7 @@ function nm(text: string | number): number {
 
 describe('reading a length', () => {
   const mm: ReadonlyArray<readonly [string | number, number]> = [
-    // feet-inch notation, from memory of drawing practice: FTIN-01 to FTIN-08
+    // feet-inch notation, from memory of drawing practice
     [`12'-6 1/2"`, 3822.7],
     [`12' 6.5"`, 3822.7],
     [`0'-9"`, 228.6],
@@ -122,7 +122,7 @@ describe('printing a length', () => {
     [0, `0"`],
     [100, `~0"`],
     [-762_000_000, `-2'-6"`],
-    // FTIN-10 asks for the carry: one nanometre under 12 ft is never 11'-12"
+    // one nanometre under 12 ft is never 11'-12"
     [3_657_599_999, `~12'-0"`],
     [2_700_000_000, `~8'-10 19/64"`],
   ];
