@@ -64,27 +64,23 @@ export function railLines(gang: Gang, upright: boolean, count: number): readonly
       return last ? from < product && product <= to : from <= product && product < to;
     };
     const onLine = fillers.filter(passes);
+    const filled = runsOf(onLine);
     const through = panels
       .filter(passes)
       .map(({ panel, wayFrom, wayTo }): Segment => ({ panel, fromNm: wayFrom, toNm: wayTo }));
     // What is passed like a joint is not also in the panels beside it: a line has one rail there, not two.
-    const between = passingsOf(inOrder(through), onLine);
+    const rooms = passingsOf(inOrder(through), filled).filter(({ fromNm, toNm }) => fromNm < toNm);
     const beside = onLine
-      .filter((filler) => !between.some((passing) => fills(filler, passing)))
+      .filter(({ wayFrom, wayTo }) => !holds(rooms, wayFrom, wayTo))
       .flatMap((filler) => besideFiller(filler, panels));
     const joined = inOrder([...through, ...beside]);
     return {
       index,
       atNm: whole.alongFrom + Math.round(product / spaces),
       segments: joined,
-      passings: passingsOf(joined, onLine),
+      passings: passingsOf(joined, filled),
     };
   });
-}
-
-/** Does the filler stand in the room between the two panels that a line passes? */
-function fills({ wayFrom, wayTo }: Spans, { fromNm, toNm }: Passing): boolean {
-  return fromNm <= wayFrom && wayTo <= toNm;
 }
 
 /** In a filler that does not stand between two panels of it, a line belongs to the panels at the filler's right (above). */
@@ -110,21 +106,41 @@ function inOrder(segments: readonly Segment[]): readonly Segment[] {
   return joined;
 }
 
-function passingsOf(segments: readonly Segment[], fillers: readonly Spans[]): readonly Passing[] {
+function passingsOf(segments: readonly Segment[], filled: readonly Stretch[]): readonly Passing[] {
   return segments.flatMap((segment, index) => {
     const next = segments[index + 1];
     if (next === undefined) return [];
     const [fromNm, toNm] = [segment.toNm, next.fromNm];
-    const touches = fromNm === toNm || covered(fromNm, toNm, fillers);
+    const touches = fromNm === toNm || (fromNm < toNm && holds(filled, fromNm, toNm));
     return touches ? [{ first: segment.panel, second: next.panel, fromNm, toNm }] : [];
   });
 }
 
-/** Do fillers on the line fill everything between two positions? */
-function covered(fromNm: number, toNm: number, fillers: readonly Spans[]): boolean {
-  let atNm = fromNm;
-  for (const filler of fillers.toSorted((one, other) => one.wayFrom - other.wayFrom)) {
-    if (filler.wayFrom <= atNm && atNm < filler.wayTo) atNm = filler.wayTo;
+interface Stretch {
+  readonly fromNm: number;
+  readonly toNm: number;
+}
+
+/** The stretches that fillers on the line fill without a break, in order. */
+function runsOf(fillers: readonly Spans[]): readonly Stretch[] {
+  const runs: Stretch[] = [];
+  for (const { wayFrom, wayTo } of fillers.toSorted((one, other) => one.wayFrom - other.wayFrom)) {
+    const before = runs.at(-1);
+    if (before !== undefined && wayFrom <= before.toNm) {
+      runs[runs.length - 1] = { fromNm: before.fromNm, toNm: Math.max(before.toNm, wayTo) };
+    } else runs.push({ fromNm: wayFrom, toNm: wayTo });
   }
-  return fromNm < toNm && atNm >= toNm;
+  return runs;
+}
+
+/** Does one of the stretches, which are in order and do not overlap, reach over everything between two positions? */
+function holds(stretches: readonly Stretch[], fromNm: number, toNm: number): boolean {
+  let [low, high] = [0, stretches.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((stretches[middle]?.fromNm ?? 0) <= fromNm) low = middle + 1;
+    else high = middle;
+  }
+  const last = stretches[low - 1];
+  return last !== undefined && last.toNm >= toNm;
 }
