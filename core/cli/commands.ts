@@ -49,9 +49,11 @@ export const usage: readonly string[] = [
 
 export async function findCalculation(name: string | undefined): Promise<Answer<AnyCalculation>> {
   if (name === undefined || !Object.hasOwn(calculations, name))
-    return refuse('unknown-command', `There is no \`calc ${name ?? ''}\`.`, {
-      hint: `Maybe one of: ${Object.keys(calculations).join(', ')}.`,
-    });
+    return refuse(
+      'unknown-command',
+      name === undefined ? 'No calculation was named after calc.' : `There is no \`calc ${name}\`.`,
+      { hint: `Maybe one of: ${Object.keys(calculations).join(', ')}.` },
+    );
   const found: unknown = await calculations[name as keyof typeof calculations]();
   return { ok: true, value: found as AnyCalculation };
 }

@@ -45,6 +45,8 @@ export async function withBook<T>(
   mode: 'create' | 'open' = 'open',
 ): Promise<Answer<T>> {
   const opened = await openBookFile(fileFromHere(file), mode, doorContext().at);
+  if (!opened.ok && opened.error.field === 'file')
+    return { ok: false, error: { ...opened.error, field: 'book' } };
   if (!opened.ok) return opened;
   try {
     return answer(await work(opened.value));

@@ -130,7 +130,9 @@ describe('check', () => {
     for (const book of ['text.regang', 'nowhere.regang']) {
       const ran = await regang('check', '--book', book);
       expect(ran.code).toBe(2);
-      expect(ran.document()).toMatchObject({ error: { message: expect.stringContaining(book) } });
+      expect(ran.document()).toMatchObject({
+        error: { field: 'book', message: expect.stringContaining(book) },
+      });
     }
   });
 
