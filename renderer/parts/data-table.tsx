@@ -7,6 +7,7 @@ import { TableBody } from './table-body.tsx';
 import { type Column, cellText, features, toColumnDefs } from './table-columns.ts';
 import { TableHead } from './table-head.tsx';
 import { ColumnChoice } from './table-choice.tsx';
+import { useWholeWords } from './whole-words.ts';
 export type { Column } from './table-columns.ts';
 
 export interface DataTableProps<Row extends object> {
@@ -52,6 +53,7 @@ export function DataTable<Row extends object>(props: DataTableProps<Row>): React
     },
   });
   const scroller = useRef<HTMLDivElement>(null);
+  useWholeWords(scroller);
   const shown = table.getRowModel().rows;
   const filtered = data.length !== rows.length;
   const visible = table.getVisibleLeafColumns().flatMap((column) => byId.get(column.id) ?? []);

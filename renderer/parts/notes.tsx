@@ -2,6 +2,7 @@
 // cautions under what decides something.
 import type { ReactNode } from 'react';
 import { wordsOf } from '../client/refused.ts';
+import { withSpokenInstants } from './spoken-instants.ts';
 
 export function RefusalNote(props: { readonly error: unknown }): ReactNode {
   const { message, hint } = wordsOf(props.error);
@@ -9,8 +10,8 @@ export function RefusalNote(props: { readonly error: unknown }): ReactNode {
     <div className="note note-stop" role="alert">
       <span className="note-word">Refused</span>
       <span>
-        {message}
-        {hint === undefined ? null : <span className="note-hint"> {hint}</span>}
+        {withSpokenInstants(message)}
+        {hint === undefined ? null : <span className="note-hint"> {withSpokenInstants(hint)}</span>}
       </span>
     </div>
   );

@@ -31,7 +31,15 @@ export function TableHead<Row extends object>(props: {
                 className={column?.numeric === true ? 'numeric' : undefined}
                 aria-sort={sorted === 'asc' ? 'ascending' : sorted === 'desc' ? 'descending' : undefined}
               >
-                <button type="button" className="sort" onClick={header.column.getToggleSortingHandler()}>
+                <button
+                  type="button"
+                  className="sort"
+                  title="Shift and the left and right arrow keys change the width"
+                  onClick={header.column.getToggleSortingHandler()}
+                  onKeyDown={(event) => {
+                    if (event.shiftKey) widen(event);
+                  }}
+                >
                   {name}
                   <span className="sort-mark" aria-hidden="true">
                     {sorted === 'asc' ? ' ↑' : sorted === 'desc' ? ' ↓' : ''}
@@ -40,11 +48,10 @@ export function TableHead<Row extends object>(props: {
                 <button
                   type="button"
                   className="resize"
-                  aria-label={`Width of ${name}: left and right arrow keys`}
+                  aria-label={`Width of ${name}`}
                   tabIndex={-1}
                   onMouseDown={header.getResizeHandler()}
                   onTouchStart={header.getResizeHandler()}
-                  onKeyDown={widen}
                 />
               </th>
             );

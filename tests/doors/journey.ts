@@ -17,7 +17,7 @@ const headline = (page: Page): Locator => page.getByRole('heading', { level: 1 }
 /** Types a move that breaks next week, reads what it changes, keeps it and takes it back. */
 export async function board(page: Page): Promise<void> {
   await says(headline(page), /18 shortfalls; first: 1 BR/);
-  await page.getByRole('button', { name: /^P08 Core, storey 1: side A set Wed 11 Mar 07:00/ }).waitFor();
+  await page.getByRole('button', { name: /^P08 Core, storey 1 .*: side A set Wed 11 Mar 07:00/ }).waitFor();
   await page.locator('body').press('/');
   await page.keyboard.type('P08 +2d');
   await page.keyboard.press('Enter');
@@ -29,11 +29,11 @@ export async function board(page: Page): Promise<void> {
   await says(change, 'Inside corner 12 in x 8 ft');
   await change.getByRole('button', { name: 'Keep it' }).click();
   await says(headline(page), /first: 6 LK|first: (?!1 BR)/);
-  await page.getByRole('button', { name: /^P08 Core, storey 1: side A set Fri 13 Mar 07:00/ }).waitFor();
+  await page.getByRole('button', { name: /^P08 Core, storey 1 .*: side A set Fri 13 Mar 07:00/ }).waitFor();
   await page.getByRole('banner').getByRole('button', { name: 'Undo' }).waitFor();
   await page.locator('body').press('Control+z');
   await says(headline(page), /18 shortfalls; first: 1 BR/);
-  await page.getByRole('button', { name: /^P08 Core, storey 1: side A set Wed 11 Mar 07:00/ }).waitFor();
+  await page.getByRole('button', { name: /^P08 Core, storey 1 .*: side A set Wed 11 Mar 07:00/ }).waitFor();
 }
 
 /** Opens a shortfall that cannot be hired away and reads who holds the pieces. */

@@ -3,8 +3,9 @@
 import { mkdirSync, rmSync } from 'node:fs';
 import path from 'node:path';
 import process from 'node:process';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser } from 'playwright-core';
 import { newFolder, startBrowser, startLocalServer } from './doors.ts';
+import { goToScreen } from './go-to-screen.ts';
 import { screenRoutes } from './screen-routes.ts';
 
 const sizes = [
@@ -52,7 +53,7 @@ async function takeSet(
   await page.waitForURL((now) => !now.searchParams.has('token'));
   for (const screen of screenRoutes) {
     const name = `${screen.name}-${look.colorScheme}-${look.viewport.width}x${look.viewport.height}.png`;
-    await show(page, screen.address);
+    await goToScreen(page, screen.address);
     const words = (await page.locator('body').innerText()).trim();
     if (words.length < 40) problems.push(`${name}: almost nothing is on it ("${words}")`);
     await page.screenshot({ path: path.join(folder, name) });
@@ -60,24 +61,6 @@ async function takeSet(
   }
   await context.close();
   return problems;
-}
-
-/** Addresses stand behind the #; a screen is there when its words have stopped changing. */
-async function show(page: Page, address: string): Promise<void> {
-  await page.evaluate((to) => {
-    location.hash = to;
-  }, address);
-  let before = '';
-  for (let look = 0; look < 100; look += 1) {
-    const now = await page.locator('body').innerText();
-    if (now === before && (await page.locator('.waiting').count()) === 0) return;
-    before = now;
-    await page.evaluate(async () => {
-      await document.fonts.ready;
-      await new Promise((done) => setTimeout(done, 250));
-    });
-  }
-  throw new Error(`${address} did not come to rest.`);
 }
 
 const [folder] = process.argv.slice(2);

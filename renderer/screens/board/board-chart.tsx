@@ -3,6 +3,7 @@
 import { type CSSProperties, memo, type ReactNode, useMemo, useRef } from 'react';
 import { ComponentChoice } from '../../parts/component-choice.tsx';
 import { Empty } from '../../parts/notes.tsx';
+import { addDays } from '../../parts/zoned.ts';
 import type { BoardModel } from './board-rows.ts';
 import { BoardTable } from './board-table.tsx';
 import type { BoardView } from './board-tools.tsx';
@@ -11,7 +12,7 @@ import { CurveRow } from './curve-row.tsx';
 import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
 import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
-import { desk, fitted, narrow, type RowMetrics, wall } from './metrics.ts';
+import { desk, fitted, type Metrics, narrow, type RowMetrics, wall, wallNear } from './metrics.ts';
 import { PourRows } from './pour-rows.tsx';
 import { RunRows, runRows } from './run-rows.tsx';
 import { useSize, useWidth } from './use-size.ts';
@@ -38,7 +39,7 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
   const scroller = useRef<HTMLDivElement>(null);
   const width = useWidth(sheet);
   const [, height] = useSize(scroller);
-  const base = view.wall ? wall : width < 960 ? narrow : desk;
+  const base = baseMetrics(view.wall, width);
   const gutter = 10;
   const chartWidth = Math.max(200, width - base.head - base.ends - gutter);
   const { from, whole } = view;
@@ -64,10 +65,10 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
     onSelect: props.onSelect,
   };
   return (
-    <div className="board-chart" ref={sheet} style={sizes}>
+    <div className={base === wallNear ? 'board-chart near' : 'board-chart'} ref={sheet} style={sizes}>
       <div className="chart-top">
         <div className="foot-head">{view.runs ? 'Gang run' : 'Pour'}</div>
-        <DayHead scale={scale} />
+        <DayHead scale={scale} text={metrics.text} />
         <div className="foot-then">{view.runs ? 'Ends' : 'After the strip'}</div>
       </div>
       <div className="chart-rows" ref={scroller}>
@@ -79,6 +80,7 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
           <PourRows
             {...both}
             rows={rows}
+            nearUntil={addDays(from, 14)}
             moves={props.proposed}
             whatif={props.whatif}
             onMove={props.onMove}
@@ -99,6 +101,11 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
     </div>
   );
 });
+
+function baseMetrics(isWall: boolean, width: number): Metrics {
+  if (isWall) return width < 1500 ? wallNear : wall;
+  return width < 960 ? narrow : desk;
+}
 
 const ChartFoot = memo(function ChartFoot(
   props: Pick<BoardChartProps, 'model' | 'nowMs' | 'component' | 'onCurve' | 'onShortfall'> & {

@@ -13,7 +13,13 @@ export interface PourRow {
   readonly follows: readonly Then[];
   readonly turns: readonly Turn[];
   readonly shortfalls: readonly Shortfall[];
-  /** Everything of the row in one sentence, for those who hear the board. */
+  /** What stands under the name: an open gate, what is short, or else what kind of element it is. */
+  readonly state: {
+    readonly gate: GateWords | null;
+    readonly short: string | null;
+    readonly element: string;
+  };
+  /** Everything of the row in one sentence, for those who hear the board; begins with the words that are seen. */
   readonly spoken: string;
 }
 
@@ -36,15 +42,20 @@ export function boardModel(board: Board): BoardModel {
       const turns = byPour.get(row.pour.code) ?? [];
       const follows = thenOf(turns, turnsById);
       const shortfalls = row.shortfalls.flatMap((id) => shortById.get(id) ?? []);
-      const bars = pourBars(row);
+      const state = {
+        gate: gateWords(row),
+        short: shortfalls.length === 0 ? null : shortList(shortfalls),
+        element: row.pour.element,
+      };
       return {
         code: row.pour.code,
         row,
-        bars,
+        bars: pourBars(row),
         follows,
         turns,
         shortfalls,
-        spoken: spokenRow(row, follows, words),
+        state,
+        spoken: spokenRow(row, follows, state, words),
       };
     })
     .sort((one, other) => one.bars.fromMs - other.bars.fromMs || compareCodes(one.code, other.code));
@@ -62,16 +73,30 @@ export function compareCodes(one: string, other: string): number {
   return one.localeCompare(other, 'en', { numeric: true });
 }
 
-function spokenRow(row: BoardPour, follows: readonly Then[], words: TimeWords): string {
+/** "short LK 94, P836 4" */
+function shortList(shortfalls: readonly Shortfall[]): string {
+  const most = new Map<string, number>();
+  for (const { component, quantity } of shortfalls) {
+    most.set(component, Math.max(quantity, most.get(component) ?? 0));
+  }
+  return `short ${[...most].map(([component, quantity]) => `${component} ${quantity}`).join(', ')}`;
+}
+
+function spokenRow(
+  row: BoardPour,
+  follows: readonly Then[],
+  { gate, short, element }: PourRow['state'],
+  words: TimeWords,
+): string {
   const { pour, times } = row;
   const sides = times.sides.map((side) => `side ${side.side} set ${words.full(side.setFrom)}`).join(', ');
-  const gates = gateWords(row);
+  const seen = [gate?.short, short].filter(Boolean).join(' ') || element;
   return [
-    `${pour.code} ${pour.name}: ${sides}`,
+    `${pour.code} ${pour.name} ${seen}: ${sides}`,
     `pour ends ${words.full(times.finishAt)}`,
     `first strip shift ${words.full(times.stripFrom)}`,
     follows.map((one) => one.words).join('; ') || 'no gangs',
-    gates === null ? 'ready' : gates.text,
+    gate === null ? 'ready' : gate.text,
   ].join('. ');
 }
 
@@ -81,6 +106,8 @@ export interface GateWords {
   /** "not ready: steel Thu 12" */
   readonly short: string;
   readonly late: boolean;
+  /** The day on which the first of them is promised, YYYY-MM-DD. */
+  readonly promised: string;
 }
 
 /** The open gate promised first, how many more there are, and whether any is late; null where none is open. */
@@ -94,5 +121,6 @@ export function gateWords(row: BoardPour): GateWords | null {
     text: `not ready: ${first.name}${others > 0 ? ` and ${others} more` : ''}, promised ${dateWords(first.promised)}${late ? ', late' : ''}`,
     short: `${late ? 'late' : 'not ready'}: ${first.name} ${day}${others > 0 ? `, +${others}` : ''}`,
     late,
+    promised: first.promised,
   };
 }

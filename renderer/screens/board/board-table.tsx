@@ -1,7 +1,7 @@
 // The board as a table of text: the drawing says nothing to those who hear the screen, this says all of it.
 import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
-import { gateWords, type PourRow } from './board-rows.ts';
+import type { PourRow } from './board-rows.ts';
 
 export const BoardTable = memo(function BoardTable(props: {
   readonly rows: readonly PourRow[];
@@ -23,7 +23,7 @@ export const BoardTable = memo(function BoardTable(props: {
           </tr>
         </thead>
         <tbody>
-          {props.rows.map(({ code, row, follows, shortfalls }) => (
+          {props.rows.map(({ code, row, follows, shortfalls, state }) => (
             <tr key={code}>
               <th scope="row">
                 {code} {row.pour.name}
@@ -34,7 +34,7 @@ export const BoardTable = memo(function BoardTable(props: {
               <td>{words.full(row.times.finishAt)}</td>
               <td>{words.full(row.times.stripFrom)}</td>
               <td>{follows.map((one) => one.words).join('; ')}</td>
-              <td>{gateWords(row)?.text ?? 'ready'}</td>
+              <td>{state.gate?.text ?? 'ready'}</td>
               <td>{shortfalls.map((one) => `${one.quantity} ${one.name}`).join(', ') || 'nothing'}</td>
             </tr>
           ))}

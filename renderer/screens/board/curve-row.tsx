@@ -40,7 +40,7 @@ function useCurve(curves: Curves, scale: DayScale) {
     const most = Math.max(1, highest([standing, held, stock], scale.fromMs, scale.toMs));
     const y = scaleLinear()
       .domain([0, most])
-      .range([curveHeight - 3, 12]);
+      .range([curveHeight - 3, 15]);
     return { standing, held, stock, y: (quantity: number) => Math.round(y(quantity)) + 0.5 };
   }, [curves, scale]);
 }
@@ -80,7 +80,7 @@ export function Curve(props: {
       <path className="curve-held" d={path(held)} />
       <path className="curve-stock" d={path(stock)} />
       {worst === undefined ? null : (
-        <text className="curve-short" x={Math.min(x(worst.toMs) + 4, scale.width - 60)} y={y(worst.high) + 9}>
+        <text className="curve-short" x={Math.min(x(worst.fromMs), scale.width - 60)} y={y(worst.high) - 3}>
           {worst.high - worst.low} short
         </text>
       )}

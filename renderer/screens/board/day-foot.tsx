@@ -1,10 +1,12 @@
 // Under the days: crew hours needed of those there, and what is short from when to when.
 import { memo, type ReactNode } from 'react';
 import { Link } from 'wouter';
+import { dateWords } from '../../parts/time-words.ts';
 import type { Board } from './board-types.ts';
 import type { DayBox, DayScale } from './day-scale.ts';
 import type { RowMetrics } from './metrics.ts';
-import { type Lane, lanesOf } from './short-lanes.ts';
+import { LaneBars } from './lane-bars.tsx';
+import { lanesOf } from './short-lanes.ts';
 
 export const CrewRow = memo(function CrewRow(props: {
   readonly scale: DayScale;
@@ -37,7 +39,11 @@ function CrewDay(props: { readonly day: DayBox; readonly text: number }): ReactN
   const words = crewWords(needed, there, day.width / props.text);
   const share = there === 0 ? 1 : Math.min(needed / there, 1);
   return (
-    <div className={over ? 'crew-day over' : 'crew-day'} style={{ left: day.x, width: day.width }}>
+    <div
+      className={over ? 'crew-day over' : 'crew-day'}
+      style={{ left: day.x, width: day.width }}
+      title={`${dateWords(day.date)}: ${hoursText(needed)} of ${hoursText(there)} crew hours`}
+    >
       <span className="crew-bar">
         <span style={{ width: `${share * 100}%` }} />
       </span>
@@ -49,13 +55,14 @@ function CrewDay(props: { readonly day: DayBox; readonly text: number }): ReactN
   );
 }
 
-/** "60 of 42.5", "60 of 43" or "60", the longest there is room for; `width` in heights of a letter. */
+/** "60 of 42.5", "60 of 43", "60" or nothing, the longest there is room for; `width` in heights of a letter. */
 function crewWords(needed: number, there: number, width: number): string {
   const exact = `${hoursText(needed)} of ${hoursText(there)}`;
   const rounded = `${wholeHours(needed)} of ${wholeHours(there)}`;
   if (roomFor(exact, width)) return exact;
   if (roomFor(rounded, width)) return rounded;
-  return needed === 0 ? '' : wholeHours(needed);
+  // All days or none: a number here and there would say something that the others do not.
+  return needed > 0 && roomFor('00', width) ? wholeHours(needed) : '';
 }
 
 function roomFor(words: string, width: number): boolean {
@@ -90,7 +97,8 @@ export function ShortRows(props: {
   const lanes = lanesOf(board.shortfalls, scale);
   const shown = lanes.length > mostLanes ? lanes.slice(0, mostLanes - 1) : lanes;
   const rest = lanes.slice(shown.length);
-  const laneHeight = metrics.text + 7;
+  // No lower than what a finger or an unsteady pointer hits.
+  const laneHeight = Math.max(24, metrics.text + 7);
   return (
     <div className="foot-row short-rows">
       <div className="foot-head">
@@ -126,47 +134,6 @@ export function ShortRows(props: {
           </Link>
         )}
       </div>
-    </div>
-  );
-}
-
-function LaneBars(props: {
-  readonly lane: Lane;
-  readonly scale: DayScale;
-  readonly height: number;
-  readonly text: number;
-  readonly onOpen: (id: string) => void;
-}): ReactNode {
-  const { lane, scale, height } = props;
-  return (
-    <div className="lane" style={{ height }}>
-      {lane.shortfalls.map((shortfall, index) => {
-        const x = scale.x(Date.parse(shortfall.from));
-        const width = Math.max(scale.x(Date.parse(shortfall.to)) - x, 4);
-        const next = lane.shortfalls[index + 1];
-        const until = next === undefined ? scale.width : scale.x(Date.parse(next.from));
-        const words = `${shortfall.component} ${shortfall.quantity}`;
-        const room = words.length * props.text * 0.6 + 10;
-        const fits = x + width + room <= until;
-        return (
-          <button
-            key={shortfall.id}
-            type="button"
-            className="lane-bar"
-            style={{ left: x, width: fits ? width + room : Math.max(width, 4) }}
-            title={`${shortfall.quantity} × ${shortfall.name} short`}
-            aria-label={`${shortfall.quantity} ${shortfall.name} short: open`}
-            onClick={() => props.onOpen(shortfall.id)}
-          >
-            <span className="lane-fill" style={{ width }} />
-            {fits || width > 26 ? (
-              <span className={fits ? 'lane-words' : 'lane-words inside'}>
-                {fits ? words : width > room ? words : shortfall.quantity}
-              </span>
-            ) : null}
-          </button>
-        );
-      })}
     </div>
   );
 }

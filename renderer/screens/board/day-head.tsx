@@ -5,9 +5,16 @@ import { shortDate, weekdayOf } from '../../parts/time-words.ts';
 import { weekNumber } from '../../parts/zoned.ts';
 import type { DayScale } from './day-scale.ts';
 
-export const DayHead = memo(function DayHead(props: { readonly scale: DayScale }): ReactNode {
+/** Pixels of the letters at a desk, for which the least widths below are. */
+const deskText = 12;
+
+export const DayHead = memo(function DayHead(props: {
+  readonly scale: DayScale;
+  /** Height of the letters in pixels. */
+  readonly text: number;
+}): ReactNode {
   const { scale } = props;
-  const width = scale.days.find((day) => day.working)?.width ?? 0;
+  const width = ((scale.days.find((day) => day.working)?.width ?? 0) * deskText) / props.text;
   return (
     <div className="day-head" aria-hidden="true">
       {scale.days
@@ -23,7 +30,7 @@ export const DayHead = memo(function DayHead(props: { readonly scale: DayScale }
           className={day.working ? 'day-label' : 'day-label off'}
           style={{ left: day.x, width: day.width }}
         >
-          {dayLabel(day.date, day.working, width)}
+          {day.working ? dayLabel(day.date, width) : offLabel(day.date, day.width)}
         </span>
       ))}
     </div>
@@ -36,10 +43,14 @@ function weekLabel(monday: string, width: number): string {
   return width >= 20 ? `${weekNumber(monday)}: ${shortDate(monday)}` : shortDate(monday);
 }
 
+/** "Sa", in small letters of one size, where it fits. */
+function offLabel(date: string, width: number): string {
+  return width >= 16 ? weekdayOf(date).slice(0, 2) : '';
+}
+
 /** "Mon 2", "Mo 2" or "2", by the room there is. */
-function dayLabel(date: string, working: boolean, width: number): ReactNode {
+function dayLabel(date: string, width: number): ReactNode {
   const number = Number(date.slice(8));
-  if (!working) return width >= 52 ? weekdayOf(date).slice(0, 2) : '';
   if (width < 19) return '';
   if (width < 36) return number;
   return (

@@ -40,7 +40,7 @@ function Marks(): ReactNode {
         <rect className="bar-strip" x="1" y="2" width="20" height="10" />
       </Mark>
       <Mark name="flies on">
-        <path className="legend-link" d="M1 7h20" />
+        <path className="legend-link" d="M1 2.5h10v9h10" />
       </Mark>
       <Mark name="re-gang">
         <path className="legend-link regang" d="M1 7h20" />

@@ -21,10 +21,12 @@ export interface RowMetrics extends Metrics {
   readonly b: number;
 }
 
-export const desk: Metrics = { least: 42, most: 62, runRow: 32, head: 204, ends: 236, text: 12 };
+export const desk: Metrics = { least: 42, most: 62, runRow: 32, head: 224, ends: 236, text: 12 };
 export const wall: Metrics = { least: 76, most: 108, runRow: 56, head: 320, ends: 350, text: 20 };
+/** On a small screen the wall's letters give way, so that two weeks still fit. */
+export const wallNear: Metrics = { least: 60, most: 84, runRow: 44, head: 262, ends: 268, text: 15 };
 /** At the narrowest windows the words beside the chart give way first. */
-export const narrow: Metrics = { ...desk, head: 196, ends: 150 };
+export const narrow: Metrics = { ...desk, head: 204, ends: 150 };
 
 /** Rows as high as the window allows for so many of them. */
 export function fitted(metrics: Metrics, height: number, rows: number): RowMetrics {

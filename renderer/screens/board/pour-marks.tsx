@@ -2,7 +2,7 @@
 // is room. Drawn again only when its own row or the scale changes.
 import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
-import { gateWords, type PourRow } from './board-rows.ts';
+import type { PourRow } from './board-rows.ts';
 import type { DayScale } from './day-scale.ts';
 import type { RowMetrics } from './metrics.ts';
 import type { Bar, PourBars } from './pour-bars.ts';
@@ -79,7 +79,7 @@ function Hours(props: Omit<MarksProps, 'ghost'>): ReactNode {
   const middle = (metrics.a + metrics.b + metrics.track) / 2 + metrics.text * 0.36;
   const strip = `strip ${words.dayTime(row.row.times.stripFrom)}`;
   const room = strip.length * metrics.text * 0.56;
-  const gates = gateWords(row.row)?.text;
+  const gates = row.state.gate?.text;
   const start = scale.x(bars.fromMs);
   const place = stripPlace(bars, scale, room);
   if (day < widthForHours && metrics.text <= 12) return null;

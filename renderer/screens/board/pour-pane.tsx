@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { Button, Group } from 'react-aria-components';
 import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import type { BoardModel, PourRow } from './board-rows.ts';
 import type { Move } from './board-types.ts';
@@ -78,7 +79,7 @@ export function PourPane(props: {
       )}
       {row.row.findings.map((finding) => (
         <p key={`${finding.rule}${finding.message}`} className={`finding ${finding.severity}`}>
-          <b>{finding.severity}</b> {finding.message}
+          <b>{finding.severity}</b> {withSpokenInstants(finding.message, model.board.job.timeZone)}
         </p>
       ))}
       <p className="pane-links">
@@ -138,7 +139,10 @@ function Gangs(props: { readonly row: PourRow; readonly model: BoardModel }): Re
             <li key={design}>
               <Link href={`/designs/${encodeURIComponent(design)}`}>{design}</Link>{' '}
               <span className="soft">
-                {count('A')} on side A, {count('B')} on side B
+                {(['A', 'B'] as const)
+                  .filter((side) => count(side) > 0)
+                  .map((side) => `${count(side)} on side ${side}`)
+                  .join(', ')}
               </span>
             </li>
           );

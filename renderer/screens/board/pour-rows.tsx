@@ -11,6 +11,7 @@ import type { Link } from './links.ts';
 import { LinkLines } from './link-lines.tsx';
 import type { RowMetrics } from './metrics.ts';
 import { PourMarks } from './pour-marks.tsx';
+import { rowTop } from './row-top.ts';
 import { RowHead, RowThen } from './row-words.tsx';
 import { useDrag } from './use-drag.ts';
 import { useRange } from './use-size.ts';
@@ -23,6 +24,8 @@ export interface PourRowsProps {
   readonly nowMs: number;
   /** The sheet is never lower than the window's part for it. */
   readonly least: number;
+  /** The day after the fortnight whose open gates stand out, YYYY-MM-DD. */
+  readonly nearUntil: string;
   readonly scroller: RefObject<HTMLDivElement | null>;
   readonly selected: string | null;
   readonly moves: readonly Move[];
@@ -140,9 +143,8 @@ const RowHeads = memo(function RowHeads(
     if (next === undefined) return;
     if (selected !== null) props.onSelect(next.code);
     // A row that is not drawn yet is scrolled to first.
-    props.scroller.current?.scrollTo({
-      top: Math.max(0, (props.tops.get(next.code) ?? 0) - metrics.row * 2),
-    });
+    const { current: box } = props.scroller;
+    box?.scrollTo({ top: rowTop(box, props.tops.get(next.code) ?? 0, metrics.row) });
     requestAnimationFrame(() =>
       heads.current?.querySelector<HTMLElement>(`[data-pour="${next.code}"]`)?.focus(),
     );
@@ -169,6 +171,7 @@ const RowHeads = memo(function RowHeads(
           height={metrics.row}
           selected={row.code === selected}
           reachable={row.code === current}
+          nearUntil={props.nearUntil}
           onSelect={props.onSelect}
         />
       ))}

@@ -1,6 +1,6 @@
 // The words on both sides of a row: which pour it is and what it lacks; what follows its gangs.
 import { memo, type ReactNode } from 'react';
-import { gateWords, type PourRow } from './board-rows.ts';
+import type { GateWords, PourRow } from './board-rows.ts';
 
 export const RowHead = memo(function RowHead(props: {
   readonly row: PourRow;
@@ -8,10 +8,12 @@ export const RowHead = memo(function RowHead(props: {
   readonly height: number;
   readonly selected: boolean;
   readonly reachable: boolean;
+  /** Open gates promised before this day, YYYY-MM-DD, stand out; those that come later only say so. */
+  readonly nearUntil: string;
   readonly onSelect: (code: string | null) => void;
 }): ReactNode {
   const { row, selected } = props;
-  const gates = gateWords(row.row);
+  const { gate, short, element } = row.state;
   return (
     <button
       type="button"
@@ -28,25 +30,19 @@ export const RowHead = memo(function RowHead(props: {
     >
       <span className="row-name">
         <b>{row.code}</b> <span>{row.row.pour.name}</span>
-      </span>
+      </span>{' '}
       <span className="row-state">
-        {gates === null ? null : <span className={gates.late ? 'gate late' : 'gate'}>{gates.short}</span>}
-        {row.shortfalls.length > 0 ? <span className="row-short">{shortList(row)}</span> : null}
-        {gates === null && row.shortfalls.length === 0 ? (
-          <span className="soft">{row.row.pour.element}</span>
-        ) : null}
+        {gate === null ? null : <span className={gateClass(gate, props.nearUntil)}>{gate.short}</span>}{' '}
+        {short === null ? null : <span className="row-short">{short}</span>}
+        {gate === null && short === null ? <span className="soft">{element}</span> : null}
       </span>
     </button>
   );
 });
 
-/** "short LK 94, P836 4" */
-function shortList(row: PourRow): string {
-  const most = new Map<string, number>();
-  for (const { component, quantity } of row.shortfalls) {
-    most.set(component, Math.max(quantity, most.get(component) ?? 0));
-  }
-  return `short ${[...most].map(([component, quantity]) => `${component} ${quantity}`).join(', ')}`;
+function gateClass(gate: GateWords, nearUntil: string): string {
+  if (gate.late) return 'gate late';
+  return gate.promised < nearUntil ? 'gate near' : 'gate';
 }
 
 export const RowThen = memo(function RowThen(props: {

@@ -1,10 +1,12 @@
 // The board by gang: a row a run, its turns in order with what happens to the gang between them.
-import { memo, type ReactNode, type RefObject, useMemo } from 'react';
+import { type KeyboardEvent, memo, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
+import { Group } from 'react-aria-components';
 import type { BoardModel } from './board-rows.ts';
 import type { Turn } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
 import type { RowMetrics } from './metrics.ts';
+import { rowTop } from './row-top.ts';
 import { useRange } from './use-size.ts';
 
 interface RunRow {
@@ -39,7 +41,7 @@ function endWords(turns: readonly Turn[], model: BoardModel): string {
   return `${pours}${down}`;
 }
 
-export function RunRows(props: {
+interface RunRowsProps {
   readonly model: BoardModel;
   readonly rows: readonly RunRow[];
   readonly scale: DayScale;
@@ -50,7 +52,9 @@ export function RunRows(props: {
   readonly scroller: RefObject<HTMLDivElement | null>;
   readonly selected: string | null;
   readonly onSelect: (code: string | null) => void;
-}): ReactNode {
+}
+
+export function RunRows(props: RunRowsProps): ReactNode {
   const { rows, scale, metrics, model } = props;
   const [first, last] = useRange(props.scroller, rows.length, metrics.runRow);
   const height = Math.max(rows.length * metrics.runRow, props.least);
@@ -61,19 +65,7 @@ export function RunRows(props: {
   );
   return (
     <div className="rows-sheet" style={{ height }}>
-      <div className="row-heads">
-        {shown.map((row) => (
-          <div
-            key={row.run}
-            className="row-head run"
-            style={{ top: tops.get(row.run), height: metrics.runRow }}
-          >
-            <span className="row-name">
-              <b>{row.designs}</b> <span>run {row.run}</span>
-            </span>
-          </div>
-        ))}
-      </div>
+      <RunHeads {...props} shown={shown} tops={tops} />
       <svg className="row-chart" width={scale.width} height={height} aria-hidden="true">
         <DayGrid scale={scale} height={height} nowMs={props.nowMs} />
         {shown.map((row) => (
@@ -102,6 +94,71 @@ export function RunRows(props: {
       </div>
       <RunTable rows={rows} model={model} />
     </div>
+  );
+}
+
+/** Up and down go from run to run, left and right choose the pour of a turn of it. */
+function RunHeads(
+  props: RunRowsProps & {
+    readonly shown: readonly RunRow[];
+    readonly tops: ReadonlyMap<number, number>;
+  },
+): ReactNode {
+  const { rows, metrics, selected } = props;
+  const heads = useRef<HTMLDivElement>(null);
+  const [reached, setReached] = useState<number | null>(null);
+  const current = rows.some((row) => row.run === reached) ? reached : rows[0]?.run;
+  const goTo = (index: number): void => {
+    const run = rows[Math.max(0, Math.min(rows.length - 1, index))]?.run;
+    if (run === undefined) return;
+    setReached(run);
+    props.scroller.current?.scrollTo({
+      top: rowTop(props.scroller.current, props.tops.get(run) ?? 0, metrics.runRow),
+    });
+    requestAnimationFrame(() => heads.current?.querySelector<HTMLElement>(`[data-run="${run}"]`)?.focus());
+  };
+  const pressed = (event: KeyboardEvent<HTMLElement>, row: RunRow): void => {
+    const index = rows.indexOf(row);
+    const place = row.turns.findIndex((turn) => turn.pour === selected);
+    const to: Record<string, number> = {
+      ArrowDown: index + 1,
+      ArrowUp: index - 1,
+      Home: 0,
+      End: rows.length - 1,
+    };
+    const target = to[event.key];
+    const turn =
+      event.key === 'ArrowRight'
+        ? row.turns[place + 1]
+        : event.key === 'ArrowLeft'
+          ? row.turns[place - 1]
+          : undefined;
+    if (target !== undefined) goTo(target);
+    else if (turn !== undefined) props.onSelect(turn.pour);
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <Group className="row-heads" ref={heads} aria-label="Gang runs">
+      {props.shown.map((row) => (
+        <button
+          key={row.run}
+          type="button"
+          className="row-head run"
+          data-run={row.run}
+          style={{ top: props.tops.get(row.run), height: metrics.runRow }}
+          tabIndex={row.run === current ? 0 : -1}
+          aria-label={`${row.designs} run ${row.run}: ${row.turns.map((turn) => turn.pour).join(', ')}. Left and right choose a pour.`}
+          onFocus={() => setReached(row.run)}
+          onClick={() => props.onSelect(row.turns[0]?.pour ?? null)}
+          onKeyDown={(event) => pressed(event, row)}
+        >
+          <span className="row-name">
+            <b>{row.designs}</b> <span>run {row.run}</span>
+          </span>
+        </button>
+      ))}
+    </Group>
   );
 }
 

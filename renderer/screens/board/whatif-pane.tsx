@@ -3,6 +3,7 @@
 import { type ReactNode, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { isField } from '../../parts/undo.tsx';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { dateWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
 import type { BoardModel } from './board-rows.ts';
@@ -119,12 +120,13 @@ function Difference(props: {
         <ShortLines word="new" list={newShortfalls} model={model} />
         {changedShortfalls.map(({ before, after }) => (
           <li key={after.id}>
-            <b className="change-word">was {before.quantity}</b>{' '}
+            <b className="change-word">changed</b>{' '}
             <span className="short-word">
               {after.quantity} {after.component}
             </span>{' '}
             <span className="soft">
-              {after.name}, {words.dayTime(after.from)}
+              {after.name}, {words.full(after.from)}; was {before.quantity}
+              {before.from === after.from ? '' : `, ${words.full(before.from)}`}
             </span>
           </li>
         ))}
@@ -179,7 +181,7 @@ function Difference(props: {
       </Part>
       {answer.findings.map((finding) => (
         <p key={`${finding.rule}${finding.message}`} className={`finding ${finding.severity}`}>
-          <b>{finding.severity}</b> {finding.message}
+          <b>{finding.severity}</b> {withSpokenInstants(finding.message, model.board.job.timeZone)}
         </p>
       ))}
     </div>

@@ -120,8 +120,20 @@ function FilePart(props: { readonly file: BookFile; readonly host: HostOutput<'h
             busy={file.busy}
             onPath={file.copy}
           />
-          <PathEntry label="Path of another book" begin="" action="Open" busy={file.busy} onPath={file.open} />
-          <PathEntry label="Name of a new book" begin="" action="Begin" busy={file.busy} onPath={file.begin} />
+          <PathEntry
+            label="Path of another book"
+            begin=""
+            action="Open"
+            busy={file.busy}
+            onPath={file.open}
+          />
+          <PathEntry
+            label="Name of a new book"
+            begin=""
+            action="Begin"
+            busy={file.busy}
+            onPath={file.begin}
+          />
         </div>
       )}
       {file.copied === null ? null : <output className="soft">Copied to {file.copied}</output>}

@@ -10,10 +10,16 @@ import { type ImportFile, type ImportResult, type Imports, useImport } from './u
 type BadCell = ImportResult['bad'][number];
 
 const badColumns: readonly Column<BadCell>[] = [
-  { id: 'line', header: 'Line', value: (cell) => cell.line, numeric: true, width: 64 },
+  { id: 'line', header: 'Line', value: (cell) => cell.line, numeric: true, width: 56 },
   { id: 'column', header: 'Column', value: (cell) => cell.column, width: 150 },
-  { id: 'read', header: 'Read', value: (cell) => cell.read, width: 190 },
-  { id: 'wanted', header: 'Wanted', value: (cell) => cell.wanted, width: 420 },
+  {
+    id: 'read',
+    header: 'Read',
+    value: (cell) => cell.read,
+    show: (cell) => (cell.read === '' ? <span className="soft">nothing</span> : cell.read),
+    width: 190,
+  },
+  { id: 'wanted', header: 'Wanted', value: (cell) => cell.wanted, width: 640 },
 ];
 
 export function ImportPanel(props: { readonly readOnly: boolean }): ReactNode {
@@ -134,7 +140,7 @@ function CurrentFile(props: { readonly file: ImportFile; readonly imports: Impor
               columns={badColumns}
               rows={result.bad}
               rowKey={badKey}
-              filterLabel="Show only"
+              filterLabel="Filter"
             />
           </div>
         </>

@@ -9,15 +9,17 @@ import { Severities, severityText } from './severities.tsx';
 export function designColumns(
   units: Units,
   room: 'list' | 'half' | 'narrow',
+  /** Whether any of them has a stop or a caution: else the narrow list gives their room to the names. */
+  withFindings: boolean,
 ): readonly Column<DesignSummary>[] {
   const narrow = room === 'narrow';
   return [
-    { id: 'code', header: 'Code', value: (row) => row.code, width: room === 'list' ? 100 : 78 },
+    { id: 'code', header: 'Code', value: (row) => row.code, width: room === 'list' ? 80 : 86 },
     {
       id: 'name',
       header: 'Name',
       value: (row) => row.name,
-      width: room === 'list' ? 260 : 138,
+      width: room === 'list' ? 330 : withFindings ? 130 : 216,
     },
     {
       id: 'size',
@@ -59,7 +61,8 @@ export function designColumns(
       value: (row) => -(row.stops * 1000 + row.cautions),
       show: (row) => <Severities stops={row.stops} cautions={row.cautions} />,
       text: (row) => severityText(row),
-      width: room === 'list' ? 170 : 92,
+      width: room === 'list' ? 150 : 92,
+      hidden: narrow && !withFindings,
     },
   ];
 }

@@ -20,7 +20,11 @@ export function DesignsScreen(): ReactNode {
   const wide = useWide();
   const narrow = chosen !== null;
   const room = narrow ? (wide ? 'half' : 'narrow') : 'list';
-  const columns = useMemo<readonly Column<DesignSummary>[]>(() => designColumns(units, room), [units, room]);
+  const withFindings = list.data?.designs.some((row) => row.stops + row.cautions > 0) === true;
+  const columns = useMemo<readonly Column<DesignSummary>[]>(
+    () => designColumns(units, room, withFindings),
+    [units, room, withFindings],
+  );
   const open = useCallback((row: DesignSummary) => go(`/designs/${encodeURIComponent(row.code)}`), [go]);
 
   const pane = useRef<HTMLDivElement>(null);

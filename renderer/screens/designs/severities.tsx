@@ -11,6 +11,7 @@ export function severityText(counts: { readonly stops: number; readonly cautions
 
 export function Severities(props: { readonly stops: number; readonly cautions: number }): ReactNode {
   const { stops, cautions } = props;
+  if (stops + cautions === 0) return <span className="soft">no stop, no caution</span>;
   return (
     <>
       {stops === 0 ? null : <span className="short-word">{severityText({ stops, cautions: 0 })}</span>}

@@ -123,7 +123,7 @@ function Reasons(props: { readonly line: TakeoffLine }): ReactNode {
           {group.places.length === 1 && group.places[0] !== undefined ? (
             <>: {placeInWords(group.places[0], system)}</>
           ) : (
-            <ul className="reason-places">
+            <ul className={`reason-places ${system}`}>
               {group.places.map((place, index) => (
                 <li key={`${index} ${placeInWords(place, system)}`}>{placeInWords(place, system)}</li>
               ))}

@@ -41,6 +41,7 @@ export function LooseAdd(props: PartProps): ReactNode {
       >
         <ComponentField
           label="Another loose piece"
+          hint="piece"
           value={line.component}
           invalid={false}
           components={components}
@@ -49,6 +50,7 @@ export function LooseAdd(props: PartProps): ReactNode {
         <input
           className="quantity"
           aria-label="How many"
+          placeholder="pieces"
           inputMode="numeric"
           value={line.quantity}
           onChange={(event) => setLine((old) => ({ ...old, quantity: event.target.value }))}

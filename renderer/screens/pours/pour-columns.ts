@@ -17,7 +17,7 @@ export interface PourColumn {
 
 export const pourColumns: readonly PourColumn[] = [
   { id: 'code', header: 'Pour', words: 'Code of the pour', widthPx: 72 },
-  { id: 'name', header: 'Name', words: 'Name', widthPx: 132 },
+  { id: 'name', header: 'Name', words: 'Name', widthPx: 172 },
   { id: 'element', header: 'Element', words: 'Kind of element', widthPx: 98 },
   {
     id: 'order',

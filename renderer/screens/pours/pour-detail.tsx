@@ -38,7 +38,8 @@ export function PourDetail(props: PartProps): ReactNode {
         <h2>Gates by others</h2>
         <GatesPart {...props} />
       </div>
-      <div className="pour-part">
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls and has nothing else to stop at */}
+      <section className="pour-part" aria-label="When it may be stripped" tabIndex={0}>
         <FindingLines row={row} timeZone={props.context.timeZone} />
         <h2>When it may be stripped</h2>
         <ol className="strip-reasons">
@@ -47,7 +48,7 @@ export function PourDetail(props: PartProps): ReactNode {
           ))}
         </ol>
         <p className="forecast-word">A forecast, not a release: a named person clears the strip.</p>
-      </div>
+      </section>
     </section>
   );
 }

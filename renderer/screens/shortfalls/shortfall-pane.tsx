@@ -108,7 +108,7 @@ function PaneCurve(props: {
   }, [shortfall, board, words, width]);
   return (
     <div className="pane-curve" ref={box}>
-      <DayHead scale={scale} />
+      <DayHead scale={scale} text={12} />
       {curve.data === undefined || curve.data.component !== shortfall.component ? null : (
         <>
           <Curve curves={curve.data} scale={scale} nowMs={0} />

@@ -70,7 +70,7 @@ export function ShortfallsScreen(): ReactNode {
               selectedKey={id}
               onSelect={(row) => select(row.id === id ? null : row.id)}
               sortBy="from"
-              filterLabel="Show only"
+              filterLabel="Filter"
             />
           )}
           <TightList tightest={tightest} words={words} />
@@ -117,7 +117,7 @@ function makeColumns(words: TimeWords, money: (cents: number) => string): readon
       id: 'component',
       header: 'Component',
       value: (row) => `${row.component} ${row.name}`,
-      width: 190,
+      width: 222,
       show: (row) => (
         <>
           <b>{row.component}</b> {row.name}
@@ -130,16 +130,16 @@ function makeColumns(words: TimeWords, money: (cents: number) => string): readon
       value: (row) => Date.parse(row.from),
       text: (row) => spanWords(row.from, row.to, words),
       show: (row) => spanWords(row.from, row.to, words),
-      width: 290,
+      width: 286,
     },
     {
       id: 'held',
       header: 'Held',
       value: (row) => row.held,
       numeric: true,
-      width: 58,
+      width: 56,
     },
-    { id: 'stock', header: 'Stock', value: (row) => row.stock, numeric: true, width: 58 },
+    { id: 'stock', header: 'Stock', value: (row) => row.stock, numeric: true, width: 56 },
     {
       id: 'hire',
       header: 'Way out by hire',
@@ -151,13 +151,13 @@ function makeColumns(words: TimeWords, money: (cents: number) => string): readon
         ) : (
           <span className="short-word">cannot be hired</span>
         ),
-      width: 178,
+      width: 190,
     },
     {
       id: 'holders',
       header: 'Held by',
       value: (row) => holderWords(row),
-      width: 300,
+      width: 274,
     },
     {
       id: 'rests',
@@ -169,7 +169,7 @@ function makeColumns(words: TimeWords, money: (cents: number) => string): readon
         ) : (
           <span className="caution-word-ink">{restsOnWords(row.restsOn)}</span>
         ),
-      width: 140,
+      width: 110,
     },
   ];
 }

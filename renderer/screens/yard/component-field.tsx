@@ -7,6 +7,8 @@ export type ComponentChoice = Output<'component.list'>['components'][number];
 
 export function ComponentField(props: {
   readonly label: string;
+  /** What stands in the field while it is empty. */
+  readonly hint?: string;
   readonly value: string;
   readonly invalid: boolean;
   readonly components: readonly ComponentChoice[];
@@ -32,7 +34,7 @@ export function ComponentField(props: {
       items={fitting.slice(0, 60)}
       className="component-field"
     >
-      <Input />
+      <Input {...(props.hint === undefined ? {} : { placeholder: props.hint })} />
       <Popover className="popover">
         <ListBox<ComponentChoice> className="list-box">
           {(component) => (

@@ -18,7 +18,7 @@ export function movementColumns(
   brief: boolean,
 ): readonly Column<MovementRow>[] {
   const all: readonly (Column<MovementRow> & { readonly brief?: number })[] = [
-    { id: 'number', header: 'No.', numeric: true, value: (row) => row.number, width: 70, brief: 64 },
+    { id: 'number', header: 'No.', numeric: true, value: (row) => row.number, width: 70, brief: 72 },
     {
       id: 'at',
       header: 'When',
@@ -40,7 +40,7 @@ export function movementColumns(
       ),
       text: (row) => `${reasonWords[row.reason]} ${reversalText(row, links)}`,
       width: 190,
-      brief: 176,
+      brief: 156,
     },
     ...(brief ? [] : [componentColumn, nameColumn]),
     {
@@ -58,7 +58,7 @@ export function movementColumns(
       value: (row) => `${row.from} → ${row.to}`,
       show: (row) => <span className="entry">{`${row.from} → ${row.to}`}</span>,
       width: 170,
-      brief: 122,
+      brief: 146,
     },
     { id: 'condition', header: 'Condition', value: conditionText, width: 150 },
     { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 80 },

@@ -1,0 +1,128 @@
+// Every screen, light and dark, held against the rules of WCAG 2.2 A and AA that a program can look at. The
+// rules and their reading are those of axe-core; what only people can judge it does not see.
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults, RunOptions } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect } from 'vitest';
+import { doorTest } from './door-test.ts';
+import { openDoor, type OpenDoor } from './doors.ts';
+import { goToScreen } from './go-to-screen.ts';
+import { screenRoutes } from './screen-routes.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const options: RunOptions = {
+  runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'],
+  resultTypes: ['violations'],
+};
+
+/** What a screen shows only after something was done on it. */
+const opened: readonly { readonly name: string; readonly address: string; readonly open: Opening }[] = [
+  { name: 'a pour chosen', address: '/board?pour=P08', open: async () => undefined },
+  { name: 'the board by gang', address: '/board?rows=run&weeks=all', open: async () => undefined },
+  { name: 'the board on the wall', address: '/board?wall=1', open: async () => undefined },
+  { name: 'a move proposed', address: '/board', open: proposeMove },
+  { name: 'the palette', address: '/board', open: (page) => page.locator('body').press('Control+k') },
+  { name: 'a design', address: '/designs/GC', open: async () => undefined },
+  { name: 'a movement booked', address: '/yard', open: openBooking },
+  { name: 'a booking refused', address: '/yard', open: refuseBooking },
+  { name: 'the movements', address: '/yard?show=movements', open: async () => undefined },
+  { name: 'a pour in full', address: '/pours/P08', open: async () => undefined },
+];
+type Opening = (page: Page) => Promise<void>;
+
+async function proposeMove(page: Page): Promise<void> {
+  await page.locator('body').press('/');
+  await page.keyboard.type('P08 +2d');
+  await page.keyboard.press('Enter');
+  await page.locator('.difference').waitFor();
+}
+
+async function openBooking(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Book a movement' }).click();
+  await page.getByRole('complementary', { name: 'Book a movement' }).waitFor();
+}
+
+async function refuseBooking(page: Page): Promise<void> {
+  await openBooking(page);
+  const slip = page.getByRole('complementary', { name: 'Book a movement' });
+  await slip.getByLabel('How many of line 1').fill('-4');
+  await slip.getByRole('button', { name: 'Book', exact: true }).click();
+}
+
+describe.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
+  doorTest('local', `nothing on any of ${screenRoutes.length} screens breaks a rule`, async () => {
+    const door = await openDoor('local', { demo: true, context: contextOf(colorScheme) });
+    await lookAt(
+      door,
+      screenRoutes.map((route) => ({ ...route, open: async () => undefined })),
+    );
+  });
+
+  doorTest('local', 'nor does what is opened on them', async () => {
+    const door = await openDoor('local', { demo: true, context: contextOf(colorScheme) });
+    await lookAt(door, opened);
+  });
+
+  doorTest('local', 'nor the first start, before there is a book', async () => {
+    const door = await openDoor('local', { context: contextOf(colorScheme) });
+    await lookAt(door, [{ name: 'first start', address: '/', open: async () => undefined }]);
+  });
+});
+
+function contextOf(colorScheme: 'light' | 'dark') {
+  return { colorScheme, viewport: { width: 1280, height: 800 }, reducedMotion: 'reduce' } as const;
+}
+
+async function lookAt(
+  door: OpenDoor,
+  places: readonly { readonly name: string; readonly address: string; readonly open: Opening }[],
+): Promise<void> {
+  const { page } = door;
+  page.setDefaultTimeout(15_000);
+  try {
+    const found: string[] = [];
+    for (const { name, address, open } of places) {
+      await goToScreen(page, address);
+      await open(page);
+      found.push(...(await broken(page)).map((line) => `${name}: ${line}`));
+      await page.keyboard.press('Escape');
+    }
+    expect(found).toEqual([]);
+  } finally {
+    await door.close();
+  }
+}
+
+/** One line a broken rule: the rule, what it says, and the first few places. */
+async function broken(page: Page): Promise<readonly string[]> {
+  // Evaluated from outside: the page's own policy lets no other script in.
+  await page.evaluate(axeSource);
+  const { violations, passed } = await page.evaluate(async (asked) => {
+    const { axe } = window as unknown as {
+      axe: { run: (root: Document, wanted: unknown) => Promise<AxeResults> };
+    };
+    const results = await axe.run(document, asked);
+    // A list that the keys in a field move through scrolls with them, though nothing in it takes the focus.
+    const listed = document.activeElement?.getAttribute('aria-controls') ?? null;
+    const isListed = (target: unknown): boolean =>
+      listed !== null && typeof target === 'string' && document.querySelector(target)?.id === listed;
+    const left = results.violations
+      .map(({ id, help, nodes }) => ({
+        id,
+        help,
+        nodes: nodes.filter(({ target }) => id !== 'scrollable-region-focusable' || !isListed(target[0])),
+      }))
+      .filter(({ nodes }) => nodes.length > 0);
+    return { violations: left, passed: results.passes.length };
+  }, options);
+  // A look that saw nothing fails.
+  expect(passed).toBeGreaterThan(10);
+  return violations.map(
+    ({ id, help, nodes }) =>
+      `${id} (${help}), ${nodes.length} times: ${nodes
+        .slice(0, 4)
+        .map((node) => `${node.target.join(' ')} | ${node.any[0]?.message ?? node.all[0]?.message ?? ''}`)
+        .join(' || ')}`,
+  );
+}
