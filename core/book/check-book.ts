@@ -5,10 +5,11 @@ import type { Kysely } from 'kysely';
 import type { BookProblem } from './book.ts';
 import { checkNumbers, checkReadable } from './check-readable.ts';
 import { checkSchema } from './check-schema.ts';
+import type { Migration } from './migration.ts';
 import { isDamage, sqliteCode } from './refused.ts';
 import type { BookTables } from './tables.ts';
 
-type Look = (db: Kysely<BookTables>) => Promise<readonly BookProblem[]>;
+type Look = (db: Kysely<BookTables>, migrations: readonly Migration[]) => Promise<readonly BookProblem[]>;
 
 const looks: readonly (readonly [BookProblem['check'], Look])[] = [
   ['integrity', checkIntegrity],
@@ -22,11 +23,14 @@ const looks: readonly (readonly [BookProblem['check'], Look])[] = [
 ];
 
 /** What one look cannot get at is a problem as well, and the others go on. */
-export async function checkBook(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
+export async function checkBook(
+  db: Kysely<BookTables>,
+  migrations: readonly Migration[],
+): Promise<readonly BookProblem[]> {
   const problems: BookProblem[] = [];
   for (const [check, look] of looks) {
     try {
-      problems.push(...(await look(db)));
+      problems.push(...(await look(db, migrations)));
     } catch (error) {
       if (!isDamage(error) && sqliteCode(error) !== 'SQLITE_ERROR') throw error;
       const why = error instanceof Error ? error.message : '';

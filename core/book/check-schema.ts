@@ -2,9 +2,9 @@
 // guard that somebody took off is found, and not only what went wrong without it.
 import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
-import { allMigrations } from '../../migrations/all.ts';
 import type { BookProblem } from './book.ts';
 import { loadSqlite } from './load-sqlite.ts';
+import type { Migration } from './migration.ts';
 import type { BookTables } from './tables.ts';
 
 interface Part {
@@ -15,8 +15,14 @@ interface Part {
 
 const parts = "select type, name, sql from sqlite_schema where sql is not null and name not like 'sqlite%'";
 
-export async function checkSchema(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
-  const [wanted, { rows }] = await Promise.all([partsOfANewBook(), sql.raw<Part>(parts).execute(db)]);
+export async function checkSchema(
+  db: Kysely<BookTables>,
+  migrations: readonly Migration[],
+): Promise<readonly BookProblem[]> {
+  const [wanted, { rows }] = await Promise.all([
+    partsOfANewBook(migrations),
+    sql.raw<Part>(parts).execute(db),
+  ]);
   const there = new Map(rows.map((part) => [part.name, part]));
   const names = new Set(wanted.map((part) => part.name));
   return [
@@ -31,12 +37,12 @@ export async function checkSchema(db: Kysely<BookTables>): Promise<readonly Book
   ].slice(0, 20);
 }
 
-async function partsOfANewBook(): Promise<readonly Part[]> {
+async function partsOfANewBook(migrations: readonly Migration[]): Promise<readonly Part[]> {
   const sqlite = await loadSqlite();
   if (!sqlite.ok) throw new Error(sqlite.error.message);
   const handle = sqlite.value(':memory:', {});
   try {
-    for (const migration of allMigrations) handle.exec(migration.sql);
+    for (const migration of migrations) handle.exec(migration.sql);
     const made = handle.prepare<[], Part>(parts).all();
     if (made.length === 0) throw new Error('The migrations made nothing to compare with.');
     return made;

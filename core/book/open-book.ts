@@ -9,6 +9,7 @@ import type { CommandAnswer, CommandMeta, Queue } from './commands.ts';
 import { reading, writing } from './connections.ts';
 import { copyBook } from './copy-book.ts';
 import type { Handle, OpenHandle } from './load-sqlite.ts';
+import type { Migration } from './migration.ts';
 import { readerOf } from './reader-writer.ts';
 import type { BookTables } from './tables.ts';
 import type { WriterLock } from './writer-lock.ts';
@@ -33,6 +34,7 @@ export interface OpenBook {
 export interface OpenParts {
   readonly file: string;
   readonly notice: string | null;
+  readonly migrations: readonly Migration[];
   readonly openReader: () => Handle;
   readonly openHandle: OpenHandle;
   /** Null where another process writes. */
@@ -40,7 +42,7 @@ export interface OpenParts {
 }
 
 export function makeOpenBook(parts: OpenParts): OpenBook {
-  const { file, notice, openReader, openHandle, writer } = parts;
+  const { file, notice, migrations, openReader, openHandle, writer } = parts;
   const readers = reading(openReader);
   const writers = writer === null ? null : writing(writer.handle);
   const queue = makeQueue();
@@ -71,7 +73,7 @@ export function makeOpenBook(parts: OpenParts): OpenBook {
     file,
     readOnly: writer === null,
     notice,
-    read: (query) => readers.transaction().execute((transaction) => query(readerOf(transaction))),
+    read: (query) => readers.transaction().execute((transaction) => query(readerOf(transaction, migrations))),
     command: (meta, run) => commandOn(writers, file, queue, meta, run),
     backup,
     close,

@@ -113,7 +113,7 @@ async function openThere(opening: Opening): Promise<Answer<OpenBook>> {
 }
 
 async function openForWriting(opening: Opening, lock: WriterLock): Promise<Answer<OpenBook>> {
-  const { file, openHandle } = opening;
+  const { file, migrations, openHandle } = opening;
   let handle: Handle | null = null;
   let isOpen = false;
   try {
@@ -124,7 +124,14 @@ async function openForWriting(opening: Opening, lock: WriterLock): Promise<Answe
     isOpen = true;
     const writer = { handle, lock };
     return answer(
-      makeOpenBook({ file, notice: ready.value, openReader: () => openReader(opening), openHandle, writer }),
+      makeOpenBook({
+        file,
+        notice: ready.value,
+        migrations,
+        openReader: () => openReader(opening),
+        openHandle,
+        writer,
+      }),
     );
   } finally {
     if (!isOpen) {
@@ -176,7 +183,14 @@ function openForReading(opening: Opening): Answer<OpenBook> {
     );
   const notice = `${file} is open for reading only: another Regang writes to it, or its folder may not be written to.`;
   return answer(
-    makeOpenBook({ file, notice, openReader: () => openReader(opening), openHandle, writer: null }),
+    makeOpenBook({
+      file,
+      notice,
+      migrations,
+      openReader: () => openReader(opening),
+      openHandle,
+      writer: null,
+    }),
   );
 }
 

@@ -1,5 +1,6 @@
 // The reader and the writer that procedures are handed: the repositories, bound to one transaction.
 import type { Kysely } from 'kysely';
+import { allMigrations } from '../../migrations/all.ts';
 import { appendMovements } from './append-movements.ts';
 import type { BookReader, BookWriter } from './book.ts';
 import { putComponent, putRules, readComponents, readRuleVersions } from './catalogue.ts';
@@ -7,12 +8,17 @@ import { checkBook } from './check-book.ts';
 import { putDesign, readDesigns } from './designs.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
 import { msOf, readMovement, readMovements, readMovementsFrom, readStock } from './ledger.ts';
+import type { Migration } from './migration.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
 import { readPours } from './pours.ts';
 import { putPour, removePour } from './put-pour.ts';
 import type { BookTables } from './tables.ts';
 
-export function readerOf(db: Kysely<BookTables>): BookReader {
+/** @param migrations those that made the book: what `check` holds its tables against */
+export function readerOf(
+  db: Kysely<BookTables>,
+  migrations: readonly Migration[] = allMigrations,
+): BookReader {
   return {
     changeNumber: () => readChangeNumber(db),
     components: () => readComponents(db),
@@ -28,7 +34,7 @@ export function readerOf(db: Kysely<BookTables>): BookReader {
     movements: (filter) => readMovements(db, filter),
     movement: (id) => readMovement(db, id),
     latestPlan: (job) => readLatestPlan(db, job),
-    check: () => checkBook(db),
+    check: () => checkBook(db, migrations),
   };
 }
 
