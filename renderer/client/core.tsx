@@ -37,7 +37,7 @@ export type HostOutput<N extends HostCallName> = z.output<HostCalls[N]['output']
 
 const TransportContext = createContext<Transport | null>(null);
 
-export function useTransport(): Transport {
+function useTransport(): Transport {
   const transport = useContext(TransportContext);
   if (transport === null) throw new Error('A screen stands outside CoreProvider.');
   return transport;

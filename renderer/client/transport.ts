@@ -10,7 +10,7 @@ export interface Transport {
 }
 
 /** What the desktop's preload puts on the window. */
-export interface DesktopBridge {
+interface DesktopBridge {
   readonly door: 'desktop';
   /** A native dialog: the chosen path, what went wrong, or null where it was cancelled. */
   readonly pick: (kind: PickKind) => Promise<string | { readonly error: string } | null>;

@@ -11,7 +11,7 @@ import {
   useState,
 } from 'react';
 
-export interface Edit {
+interface Edit {
   /** What was done, as "move W5 by 1 day". */
   readonly words: string;
   readonly undo: () => Promise<unknown>;

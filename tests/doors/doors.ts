@@ -71,7 +71,7 @@ export function openDoor(kind: DoorKind, options: DoorOptions = {}): Promise<Ope
   return kind === 'desktop' ? openDesktop(options) : openLocal(options);
 }
 
-export function appArguments(options: DoorOptions): readonly string[] {
+function appArguments(options: DoorOptions): readonly string[] {
   return [
     ...(options.demo === true ? ['--demo'] : []),
     ...(options.book === undefined ? [] : [`--book=${options.book}`]),

@@ -49,7 +49,7 @@ const outOfShape = calculation({
   run: () => answer({ count: 1.5 }),
 });
 
-export const testProcedures: Readonly<Record<string, Procedure>> = Object.fromEntries(
+const testProcedures: Readonly<Record<string, Procedure>> = Object.fromEntries(
   [placeList, placeAdd, buggy, outOfShape].map((each): [string, Procedure] => [each.name, each]),
 );
 

@@ -69,7 +69,7 @@ export function boardModel(board: Board): BoardModel {
   };
 }
 
-export function compareCodes(one: string, other: string): number {
+function compareCodes(one: string, other: string): number {
   return one.localeCompare(other, 'en', { numeric: true });
 }
 

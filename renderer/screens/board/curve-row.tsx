@@ -8,7 +8,7 @@ import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
 import { highest, levelAt, stepPath, stepsOf, stretchesOver } from './step-curve.ts';
 
-export const curveHeight = 84;
+const curveHeight = 84;
 
 export function CurveRow(props: {
   readonly job: string;

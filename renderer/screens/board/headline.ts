@@ -23,7 +23,7 @@ export function headlineOf(board: Board, words: TimeWords): Headline {
 }
 
 /** "94 × lock short Wed 11 Mar 07:00, held by W5, K1" */
-export function shortWords(shortfall: Shortfall, words: TimeWords): string {
+function shortWords(shortfall: Shortfall, words: TimeWords): string {
   const holders = holdersOf(shortfall);
   const shown = holders.slice(0, 4).join(', ');
   const more = holders.length > 4 ? ` and ${holders.length - 4} more` : '';
@@ -32,7 +32,7 @@ export function shortWords(shortfall: Shortfall, words: TimeWords): string {
 }
 
 /** Pours whose gangs or loose pieces hold the component, the most pieces first. */
-export function holdersOf(shortfall: Shortfall): readonly string[] {
+function holdersOf(shortfall: Shortfall): readonly string[] {
   const pieces = new Map<string, number>();
   for (const holder of [...shortfall.turns, ...shortfall.loose]) {
     pieces.set(holder.pour, (pieces.get(holder.pour) ?? 0) + holder.pieces);

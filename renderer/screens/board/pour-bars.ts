@@ -2,7 +2,7 @@
 // of its own, so that the board reads the same in grey.
 import type { BoardPour } from './board-types.ts';
 
-export type BarKind = 'set' | 'wait' | 'closed' | 'cure' | 'stand' | 'strip';
+type BarKind = 'set' | 'wait' | 'closed' | 'cure' | 'stand' | 'strip';
 
 export interface Bar {
   readonly kind: BarKind;

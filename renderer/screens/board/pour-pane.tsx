@@ -94,7 +94,7 @@ function untilWords(from: string, to: string, words: TimeWords): string {
   return words.date(from) === words.date(to) ? words.time(to) : words.dayTime(to);
 }
 
-export function Fact(props: { readonly name: string; readonly children: ReactNode }): ReactNode {
+function Fact(props: { readonly name: string; readonly children: ReactNode }): ReactNode {
   return (
     <div>
       <dt>{props.name}</dt>

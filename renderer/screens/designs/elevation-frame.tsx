@@ -6,7 +6,7 @@ import type { DesignDetail } from './design-shapes.ts';
 import { type Scale, toPx } from './elevation-view.ts';
 import { scaleBarNm } from './scale-bar.ts';
 
-export function edgeWords(kind: string): string {
+function edgeWords(kind: string): string {
   return kind === 'open' ? 'open edge' : kind.replaceAll('-', ' ');
 }
 

@@ -14,7 +14,7 @@ export interface Lit {
   readonly finding: number | null;
 }
 
-export const unlit: Lit = { marks: null, lines: new Set(), finding: null };
+const unlit: Lit = { marks: null, lines: new Set(), finding: null };
 
 export function litBy(pointed: Pointed | null, marks: readonly Mark[]): Lit {
   if (pointed === null) return unlit;

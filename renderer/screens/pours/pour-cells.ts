@@ -68,7 +68,7 @@ const sideFields = (index: 0 | 1, part: string): string[] => [
   `pour.sides.${index}.${part}`,
 ];
 
-export const orderWords = { 'face-first': 'face first', 'steel-first': 'steel first' } as const;
+const orderWords = { 'face-first': 'face first', 'steel-first': 'steel first' } as const;
 
 function readOrder(text: string): Answer<Pour['order']> {
   const words = text.trim().toLowerCase().replaceAll('-', ' ');
@@ -80,7 +80,7 @@ function readOrder(text: string): Answer<Pour['order']> {
 }
 
 /** Codes parted by commas, semicolons or spaces. */
-export function readCodes(text: string): string[] {
+function readCodes(text: string): string[] {
   return [...new Set(text.split(/[\s,;]+/u).filter(Boolean))];
 }
 

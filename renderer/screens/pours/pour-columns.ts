@@ -86,7 +86,7 @@ export function columnText(row: PourRow, id: string, context: CellContext): stri
 }
 
 /** "1 stop, 2 cautions"; notes alone are counted too. */
-export function findingsText(row: PourRow): string {
+function findingsText(row: PourRow): string {
   return (['stop', 'caution', 'note'] as const)
     .flatMap((severity) => {
       const count = row.findings.filter((finding) => finding.severity === severity).length;

@@ -1,6 +1,5 @@
 // The core's answers as the parts of this screen name them.
 import type { z } from 'zod';
-import type { Answer } from '../../../core/answer.ts';
 import type { pourList } from '../../../core/procedures/pour-list.ts';
 import type { UnitSystem } from '../../../core/units/length.ts';
 
@@ -16,5 +15,3 @@ export interface CellContext {
   readonly timeZone: string;
   readonly system: UnitSystem;
 }
-
-export type ReadCell<T> = (text: string, context: CellContext) => Answer<T>;
