@@ -180,12 +180,21 @@ function Difference(props: {
         ))}
       </Part>
       {answer.findings.map((finding) => (
-        <p key={`${finding.rule}${finding.message}`} className={`finding ${finding.severity}`}>
-          <b>{finding.severity}</b> {withSpokenInstants(finding.message, model.board.job.timeZone)}
+        <p
+          key={`${finding.rule}${finding.message}${placeOf(finding.where)}`}
+          className={`finding ${finding.severity}`}
+        >
+          <b>{finding.severity}</b> {placeOf(finding.where)}
+          {withSpokenInstants(finding.message, model.board.job.timeZone)}
         </p>
       ))}
     </div>
   );
+}
+
+/** "P08: ": which of the moved pours and those after them it is said of. */
+function placeOf(where: Whatif['findings'][number]['where']): string {
+  return typeof where === 'string' ? `${where}: ` : '';
 }
 
 function Part(props: {

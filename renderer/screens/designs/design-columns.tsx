@@ -19,7 +19,7 @@ export function designColumns(
       id: 'name',
       header: 'Name',
       value: (row) => row.name,
-      width: room === 'list' ? 330 : withFindings ? 130 : 216,
+      width: room === 'list' ? 330 : narrow ? (withFindings ? 130 : 216) : withFindings ? 150 : 258,
     },
     {
       id: 'size',
@@ -28,7 +28,7 @@ export function designColumns(
       value: (row) => row.widthNm,
       show: (row) => sizeWords(row.widthNm, row.heightNm, units.system),
       text: (row) => sizeWords(row.widthNm, row.heightNm, units.system),
-      width: units.system === 'us' ? 142 : 152,
+      width: units.system === 'us' ? 142 : 176,
       hidden: narrow,
     },
     {
@@ -62,7 +62,7 @@ export function designColumns(
       show: (row) => <Severities stops={row.stops} cautions={row.cautions} />,
       text: (row) => severityText(row),
       width: room === 'list' ? 150 : 92,
-      hidden: narrow && !withFindings,
+      hidden: room !== 'list' && !withFindings,
     },
   ];
 }

@@ -12,7 +12,7 @@ export interface PanelLabel {
 
 /** Width of a line of 11 to 12 px, by the width of a usual letter. */
 function linePx(line: string): number {
-  return line.length * 6.4;
+  return line.length * 6.8;
 }
 
 /** Undefined where not even the code fits: the tooltip has it all. */
@@ -32,7 +32,9 @@ export function panelLabel(
     const along = Math.max(...lines.map(linePx));
     const across = lines.length * 13;
     const label = turned ? { width: across, height: along } : { width: along, height: across };
-    if (label.width + 8 > panel.width || label.height + 6 > panel.height) continue;
+    // A level size stands clear of the locks, which reach in from both sides.
+    const clear = lines.length > 1 && !turned ? 26 : 8;
+    if (label.width + clear > panel.width || label.height + 6 > panel.height) continue;
     const place = labelPlace(panel, label, inTheWay);
     if (best === undefined || place.hidden < best.hidden) best = { ...place, turned, lines };
     if (place.hidden === 0) break;
