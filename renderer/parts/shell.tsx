@@ -7,6 +7,7 @@ import { type HostOutput, useCore } from '../client/core.tsx';
 import { useMenu } from './book-file.ts';
 import { Fault } from './fault.tsx';
 import type { Job } from './job.tsx';
+import { useKeptFocus } from './kept-focus.ts';
 import { Palette } from './palette.tsx';
 import { screens } from './screens.ts';
 import { TitleBlock } from './title-block.tsx';
@@ -21,6 +22,7 @@ export function Shell(props: {
   const { job } = props;
   const undo = useUndo();
   useMenu();
+  useKeptFocus();
   const [path] = useLocation();
   const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? 'Board';
   useEffect(() => {
@@ -48,7 +50,7 @@ export function Shell(props: {
           <Palette job={job} />
         </div>
       </header>
-      <main className="shell-main">
+      <main className="shell-main" tabIndex={-1}>
         <Fault place={path}>{props.children}</Fault>
       </main>
       <TitleBlock host={props.host} jobs={props.jobs} job={job} />

@@ -6,6 +6,7 @@ import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
 import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
+import { useEscape } from '../../parts/use-escape.ts';
 import type { BoardModel, PourRow } from './board-rows.ts';
 import type { Move } from './board-types.ts';
 
@@ -18,14 +19,15 @@ export function PourPane(props: {
   const { model, row } = props;
   const { pour, times } = row.row;
   const { words } = model;
+  useEscape(props.onClose);
   return (
     <aside className="pane side" aria-label={`Pour ${pour.code}`}>
       <div className="pane-head">
         <h2>
           {pour.code} <span className="pane-name">{pour.name}</span>
         </h2>
-        <Button className="quiet" onPress={props.onClose} aria-label="Close the pane">
-          Close
+        <Button className="quiet" onPress={props.onClose}>
+          Close <kbd>Esc</kbd>
         </Button>
       </div>
       <p className="soft">

@@ -136,11 +136,15 @@ const RowHeads = memo(function RowHeads(
 ): ReactNode {
   const { rows, metrics, selected } = props;
   const heads = useRef<HTMLDivElement>(null);
-  const current = selected ?? rows[0]?.code;
+  const [reached, setReached] = useState<string | null>(null);
+  const stop = reached ?? selected;
+  // The one head that Tab stops at: where the focus was last, else the chosen row, else the first.
+  const current = props.shown.some((row) => row.code === stop) ? stop : props.shown[0]?.code;
   const step = (code: string, by: number): void => {
     const index = rows.findIndex((row) => row.code === code) + by;
     const next = rows[Math.max(0, Math.min(rows.length - 1, index))];
     if (next === undefined) return;
+    setReached(next.code);
     if (selected !== null) props.onSelect(next.code);
     // A row that is not drawn yet is scrolled to first.
     const { current: box } = props.scroller;
@@ -150,7 +154,7 @@ const RowHeads = memo(function RowHeads(
     );
   };
   const pressed = (event: KeyboardEvent<HTMLElement>): void => {
-    const code = (event.target as HTMLElement).closest<HTMLElement>('[data-pour]')?.dataset['pour'];
+    const code = pourOf(event.target);
     if (code === undefined) return;
     const days: Record<string, number> = { ArrowRight: 1, ArrowLeft: -1 };
     const by: Record<string, number> = { ArrowDown: 1, ArrowUp: -1, Home: -rows.length, End: rows.length };
@@ -162,7 +166,13 @@ const RowHeads = memo(function RowHeads(
     event.preventDefault();
   };
   return (
-    <Group className="row-heads" ref={heads} aria-label="Pours" onKeyDown={pressed}>
+    <Group
+      className="row-heads"
+      ref={heads}
+      aria-label="Pours"
+      onKeyDown={pressed}
+      onFocus={(event) => setReached(pourOf(event.target) ?? null)}
+    >
       {props.shown.map((row) => (
         <RowHead
           key={row.code}
@@ -178,6 +188,10 @@ const RowHeads = memo(function RowHeads(
     </Group>
   );
 });
+
+function pourOf(target: EventTarget): string | undefined {
+  return (target as HTMLElement).closest<HTMLElement>('[data-pour]')?.dataset['pour'];
+}
 
 /** Each press adds a day to what is proposed for that pour already. */
 function added(moves: readonly Move[], pour: string, by: number): Move {

@@ -107,7 +107,7 @@ function RunHeads(
   const { rows, metrics, selected } = props;
   const heads = useRef<HTMLDivElement>(null);
   const [reached, setReached] = useState<number | null>(null);
-  const current = rows.some((row) => row.run === reached) ? reached : rows[0]?.run;
+  const current = props.shown.some((row) => row.run === reached) ? reached : props.shown[0]?.run;
   const goTo = (index: number): void => {
     const run = rows[Math.max(0, Math.min(rows.length - 1, index))]?.run;
     if (run === undefined) return;

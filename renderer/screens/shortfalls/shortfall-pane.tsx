@@ -6,6 +6,7 @@ import { Link } from 'wouter';
 import { useCore } from '../../client/core.tsx';
 import type { TimeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { useEscape } from '../../parts/use-escape.ts';
 import { addDays, mondayOf } from '../../parts/zoned.ts';
 import type { Board } from '../board/board-types.ts';
 import { Curve, CurveEnds } from '../board/curve-row.tsx';
@@ -23,6 +24,7 @@ export function ShortfallPane(props: {
 }): ReactNode {
   const { shortfall, words } = props;
   const units = useUnits();
+  useEscape(props.onClose);
   const days = daysOf(shortfall, words);
   return (
     <aside className="pane side wide" aria-label={`Shortfall of ${shortfall.component}`}>
@@ -33,8 +35,8 @@ export function ShortfallPane(props: {
           </span>{' '}
           <span className="pane-name">{shortfall.name}</span>
         </h2>
-        <Button className="quiet" onPress={props.onClose} aria-label="Close the pane">
-          Close
+        <Button className="quiet" onPress={props.onClose}>
+          Close <kbd>Esc</kbd>
         </Button>
       </div>
       <p>{spanWords(shortfall.from, shortfall.to, words)}</p>

@@ -3,6 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { useCommand } from '../../client/core.tsx';
 import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote } from '../../parts/notes.tsx';
+import { useEscape } from '../../parts/use-escape.ts';
 import { conditionText, type LedgerLinks } from './movement-columns.tsx';
 import { basisWords, type MovementRow, reasonWords } from './yard-words.ts';
 
@@ -13,6 +14,7 @@ export function MovementDetail(props: {
 }): ReactNode {
   const { row } = props;
   const words = useTimeWords();
+  useEscape(props.onClose);
   const facts: readonly (readonly [string, string | null])[] = [
     ['Pieces', `${row.quantity} ${row.component}, ${row.name}`],
     ['Of', row.owner],
@@ -31,7 +33,7 @@ export function MovementDetail(props: {
           No. {row.number}: {reasonWords[row.reason]}
         </h2>
         <button type="button" className="quiet" onClick={props.onClose}>
-          Close
+          Close <kbd>Esc</kbd>
         </button>
       </div>
       <dl className="detail-facts">
