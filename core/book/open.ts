@@ -20,7 +20,7 @@ import { refusalIn } from './refused.ts';
 import { takeWriterLock } from './writer-lock.ts';
 import type { WriterLock } from './writer-lock.ts';
 
-export type { CommandAnswer, CommandMeta } from './commands.ts';
+export type { CommandAnswer } from './commands.ts';
 export type { OpenBook } from './open-book.ts';
 
 export interface OpenOptions {

@@ -122,7 +122,7 @@ function lengthWords(text: string, unit: string | null): string {
     : '';
   return unit === null
     ? `a length with its unit, such as 12'-6 1/2", 18 in or 2700 mm${hint}`
-    : `a length in ${unit} or with its own unit, such as 12'-6 1/2" or 2700 mm${hint}`;
+    : `a number of ${unit}, or a length with its own unit, such as 12'-6 1/2" or 2700 mm${hint}`;
 }
 
 function looksLikeDate(text: string): boolean {

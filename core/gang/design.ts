@@ -21,4 +21,3 @@ export const designGeometry = z.strictObject({
 });
 
 export type DesignGeometry = z.output<typeof designGeometry>;
-export type PlacedFiller = DesignGeometry['fillers'][number];

@@ -24,8 +24,6 @@ export const finding = z.strictObject({
   source: z.string().optional(),
 });
 
-export const afterStrip = z.enum(['fly-on', 'regang', 'break-down']);
-
 /** One gang standing at one pour, and what the plan does with it before and after. */
 export const turn = z.strictObject({
   id: z.string(),

@@ -9,10 +9,6 @@ const heights = [
   { letter: 'P4', inches: 48, members: '6; 42', holes: (half: number) => `${half} x 24` },
 ] as const;
 
-export const panelCodes: readonly string[] = heights.flatMap(({ letter }) =>
-  widths.map((width) => `${letter}${width}`),
-);
-
 /** CSV of the panels that the demo's catalogue does not have. */
 export function panelsText(): string {
   const head =

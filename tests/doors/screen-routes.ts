@@ -1,5 +1,5 @@
-// Every screen of the app and its address behind the #: the one place where they are listed for pictures
-// and journeys.
+// Every screen of the app and its address behind the #, with something chosen on it where that shows more:
+// the one place where they are listed, for pictures and for what is looked at on all of them.
 export interface ScreenRoute {
   /** Also the name of its picture. */
   readonly name: string;
@@ -10,7 +10,12 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'board', address: '/board' },
   { name: 'shortfalls', address: '/shortfalls' },
   { name: 'designs', address: '/designs' },
+  { name: 'design', address: '/designs/GD' },
+  { name: 'design-on-side', address: '/designs/GT' },
   { name: 'yard', address: '/yard' },
+  { name: 'movements', address: '/yard?show=movements' },
+  { name: 'booking', address: '/yard?slip=open' },
   { name: 'pours', address: '/pours' },
+  { name: 'pour', address: '/pours/P08' },
   { name: 'book', address: '/book' },
 ];
