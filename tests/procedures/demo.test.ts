@@ -82,6 +82,19 @@ describe('what is read', () => {
       expect(levelOf(held, Date.parse(from))).toBeGreaterThanOrEqual(levelOf(standing, Date.parse(from)));
   });
 
+  test('a delivery on 12 March raises the stock of 8 ft rails from 18 to 24, once', async () => {
+    const { stock } = await host.ask('curve.read', { job, component: 'R8' });
+    expect(stock.map((level) => level.quantity)).toEqual([18, 24]);
+    expect(stock[1]?.from).toBe('2026-03-12T09:00:00-04:00');
+  });
+
+  test('a shortfall stands at each day it touches: the brace on 11 March alone', async () => {
+    const { days, shortfalls } = await host.ask('board.read', { job });
+    const brace = shortfalls.find((each) => each.component === 'BR');
+    const touched = days.filter((day) => day.shortfalls.includes(brace?.id ?? ''));
+    expect(touched.map((day) => day.date)).toEqual(['2026-03-11']);
+  });
+
   test('a design is drawn from its lower left corner and its lines weigh what its summary says', async () => {
     const { designs } = await host.ask('design.list', {});
     expect(designs.length).toBeGreaterThan(8);
@@ -190,6 +203,21 @@ describe('what is written', () => {
       await host.ask('pour.save', { commandId: `command-back-${pour.code}`, job, pour });
     expect((await host.ask('board.read', { job })).pours).toEqual(board.pours);
     expect((await host.ask('board.read', { job })).shortfalls).toEqual(board.shortfalls);
+  });
+
+  test('what is off and what is new is told for today and the next working day, from today on', async () => {
+    const moves = [{ pour: 'P08', workingDays: 2 }];
+    const onThe = async (today: string) => {
+      const { droppedSteps, addedSteps } = await host.ask('plan.whatif', { job, moves, today });
+      const told = (steps: typeof droppedSteps) =>
+        steps.filter((each) => each.pour === 'P08' && each.kind === 'set').map((each) => each.date);
+      return { dropped: told(droppedSteps), added: told(addedSteps) };
+    };
+    // Side A was to be set on Wednesday 11 March, and now is on Friday.
+    expect(await onThe('2026-03-11')).toEqual({ dropped: ['2026-03-11'], added: [] });
+    expect(await onThe('2026-03-10')).toEqual({ dropped: ['2026-03-11'], added: [] });
+    expect(await onThe('2026-03-12')).toEqual({ dropped: [], added: ['2026-03-13'] });
+    expect(await onThe('2026-03-09')).toEqual({ dropped: [], added: [] });
   });
 
   test('a plan that is made is what the board shows, and is bounded', async () => {
