@@ -35,9 +35,18 @@ function fileMenu(actions: MenuActions): MenuItemConstructorOptions {
       { type: 'separator' },
       { label: 'Save a copy…', accelerator: 'CmdOrCtrl+Shift+S', click: () => actions.choose('copy-book') },
       { type: 'separator' },
+      { label: 'Print…', accelerator: 'CmdOrCtrl+P', click: () => print(actions.window()) },
+      { type: 'separator' },
       { role: isMac ? 'close' : 'quit' },
     ],
   };
+}
+
+/** What is on screen, through the system's own dialog. Left there is no mishap. */
+function print(window: BrowserWindow | null): void {
+  window?.webContents.print({ landscape: true, printBackground: true }, (done, why) => {
+    if (!done && !/cancel/iu.test(why)) console.error(`regang: not printed: ${why}`);
+  });
 }
 
 function viewMenu(): MenuItemConstructorOptions {

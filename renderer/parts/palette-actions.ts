@@ -1,7 +1,8 @@
-// What can be done from anywhere: undo, redo, units, theme, moving a pour, the book's file.
+// What can be done from anywhere: undo, redo, units, theme, moving a pour, printing, the book's file.
 import { useMemo } from 'react';
 import { useLocation } from 'wouter';
 import type { PaletteItem } from './palette-items.ts';
+import { printScreen } from './printing.ts';
 import { useTheme } from './theme.tsx';
 import { useUndo } from './undo.tsx';
 import { useUnits } from './units.tsx';
@@ -27,6 +28,7 @@ export function useActions(): readonly PaletteItem[] {
       action('dark', 'Dark theme', () => theme.setChoice('dark')),
       action('system', 'Theme as the system has it', () => theme.setChoice('system')),
       action('wall', 'Board on the wall', () => navigate('/board?wall=1')),
+      action('print', 'Print this screen', printScreen),
       action('import', 'Import a file', () => navigate('/book')),
       action('check', 'Check the book', () => navigate('/book')),
       action('copy', 'Write a copy of the book', () => navigate('/book')),

@@ -53,7 +53,7 @@ export function Shell(props: {
       <main className="shell-main" tabIndex={-1}>
         <Fault place={path}>{props.children}</Fault>
       </main>
-      <TitleBlock host={props.host} jobs={props.jobs} job={job} />
+      <TitleBlock host={props.host} jobs={props.jobs} job={job} screen={here} />
     </div>
   );
 }

@@ -1,8 +1,9 @@
 // The rows. Up to two hundred are all in the page; of more, only those in view, between two spacers, and
-// each says which one it is.
+// each says which one it is. On paper all of them.
 import type { Row as TableRow } from '@tanstack/react-table';
 import { useVirtualizer } from '@tanstack/react-virtual';
 import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import { useIsPrinting } from './printing.ts';
 import { type Column, type features, toTabbed } from './table-columns.ts';
 
 const rowHeight = 27;
@@ -23,7 +24,8 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
   const [current, setCurrent] = useState(0);
   const wantsFocus = useRef(false);
   const body = useRef<HTMLTableSectionElement>(null);
-  const many = rows.length > allUpTo;
+  const isPrinting = useIsPrinting();
+  const many = rows.length > allUpTo && !isPrinting;
   // oxlint-disable-next-line react/incompatible-library -- its functions are used in this component only
   const virtual = useVirtualizer({
     count: many ? rows.length : 0,

@@ -1,11 +1,13 @@
 // The strip along the bottom of every screen, as the title block of a drawing: which job, planned from
-// when, in which units, from which book, through which door, and whether it can be written.
+// when, in which units, from which book, through which door, and whether it can be written. On paper also
+// which screen it is and when it was printed, and none of what is only pressed.
 import type { ReactNode } from 'react';
 import { useSearch } from 'wouter';
 import { type HostOutput, useCore } from '../client/core.tsx';
 import { useAddressQuery } from '../client/query.ts';
 import { Choice } from './choice.tsx';
 import type { Job } from './job.tsx';
+import { PrintedWhen } from './printed-cell.tsx';
 import { type ThemeChoice, useTheme } from './theme.tsx';
 import { dateWords } from './time-words.ts';
 import { useUnits } from './units.tsx';
@@ -14,8 +16,10 @@ export function TitleBlock(props: {
   readonly host: HostOutput<'host.state'>;
   readonly jobs: readonly Job[];
   readonly job: Job | null;
+  /** Name of the screen above. */
+  readonly screen: string;
 }): ReactNode {
-  const { host, job } = props;
+  const { host, job, screen } = props;
   return (
     <footer className="title-block" aria-label="Job, units, book">
       <JobCell jobs={props.jobs} job={job} />
@@ -29,7 +33,15 @@ export function TitleBlock(props: {
         ) : null}
       </Cell>
       <Cell label="Signed in as">{host.who}</Cell>
-      <Cell label="Door">{host.door === 'desktop' ? 'desktop' : 'browser'}</Cell>
+      <Cell label="Screen" only="paper">
+        {screen}
+      </Cell>
+      <Cell label="Printed" only="paper">
+        <PrintedWhen job={job} screen={screen} who={host.who} />
+      </Cell>
+      <Cell label="Door" only="screen">
+        {host.door === 'desktop' ? 'desktop' : 'browser'}
+      </Cell>
     </footer>
   );
 }
@@ -38,10 +50,13 @@ function Cell(props: {
   readonly label: string;
   readonly wide?: boolean;
   readonly strong?: boolean;
+  /** Where it is shown; else on both. */
+  readonly only?: 'paper' | 'screen';
   readonly children: ReactNode;
 }): ReactNode {
+  const place = props.only === undefined ? '' : props.only === 'paper' ? ' on-paper' : ' off-paper';
   return (
-    <div className={props.wide === true ? 'title-cell wide' : 'title-cell'}>
+    <div className={`title-cell${props.wide === true ? ' wide' : ''}${place}`}>
       <span className="title-label">{props.label}</span>
       <span className={props.strong === true ? 'title-value strong' : 'title-value'}>{props.children}</span>
     </div>
@@ -105,6 +120,7 @@ function UnitsCell(): ReactNode {
         ]}
         onChange={units.setSystem}
       />
+      <span className="on-paper">{units.system === 'us' ? 'ft-in' : 'metric'}</span>
     </Cell>
   );
 }
@@ -118,7 +134,7 @@ const themeNames: readonly (readonly [ThemeChoice, string])[] = [
 function ThemeCell(): ReactNode {
   const theme = useTheme();
   return (
-    <Cell label="Theme">
+    <Cell label="Theme" only="screen">
       <Choice label="Theme" value={theme.choice} options={themeNames} onChange={theme.setChoice} />
     </Cell>
   );

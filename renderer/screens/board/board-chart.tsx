@@ -3,7 +3,9 @@
 import { type CSSProperties, memo, type ReactNode, useMemo, useRef } from 'react';
 import { ComponentChoice } from '../../parts/component-choice.tsx';
 import { Empty } from '../../parts/notes.tsx';
+import { useIsPrinting } from '../../parts/printing.ts';
 import { addDays } from '../../parts/zoned.ts';
+import { Bands, rowsPx } from './bands.tsx';
 import type { BoardModel } from './board-rows.ts';
 import { BoardTable } from './board-table.tsx';
 import type { BoardView } from './board-tools.tsx';
@@ -12,7 +14,7 @@ import { CurveRow } from './curve-row.tsx';
 import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
 import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
-import { desk, fitted, type Metrics, narrow, type RowMetrics, wall, wallNear } from './metrics.ts';
+import { desk, fitted, type Metrics, narrow, onPaper, type RowMetrics, wall, wallNear } from './metrics.ts';
 import { PourRows } from './pour-rows.tsx';
 import { RunRows, runRows } from './run-rows.tsx';
 import { useSize, useWidth } from './use-size.ts';
@@ -38,7 +40,9 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
   const sheet = useRef<HTMLDivElement>(null);
   const scroller = useRef<HTMLDivElement>(null);
   const width = useWidth(sheet);
-  const [, height] = useSize(scroller);
+  const isPrinting = useIsPrinting();
+  const [, inWindow] = useSize(scroller);
+  const height = isPrinting ? rowsPx : inWindow;
   const base = baseMetrics(view.wall, width);
   const gutter = 10;
   const chartWidth = Math.max(200, width - base.head - base.ends - gutter);
@@ -51,7 +55,10 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
     () => model.rows.filter((row) => scale.shows(row.bars.fromMs, row.bars.toMs)),
     [model.rows, scale],
   );
-  const metrics = useMemo(() => fitted(base, height, rows.length), [base, height, rows.length]);
+  const metrics = useMemo(
+    () => fitted(isPrinting ? onPaper(base) : base, height, rows.length),
+    [base, isPrinting, height, rows.length],
+  );
   const runs = useMemo(() => (view.runs ? runRows(model, scale) : []), [model, scale, view.runs]);
   const sizes = { '--head': `${base.head}px`, '--chart': `${chartWidth}px` } as CSSProperties;
   const both = {
@@ -59,32 +66,40 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
     scale,
     metrics,
     nowMs: props.nowMs,
-    least: height,
+    // On paper the sheet ends with its last row.
+    least: isPrinting ? 0 : height,
     scroller,
     selected: props.selected,
     onSelect: props.onSelect,
   };
+  const head = (
+    <div className="chart-top">
+      <div className="foot-head">{view.runs ? 'Gang run' : 'Pour'}</div>
+      <DayHead scale={scale} text={metrics.text} />
+      <div className="foot-then">{view.runs ? 'Ends' : 'After the strip'}</div>
+    </div>
+  );
   return (
     <div className={base === wallNear ? 'board-chart near' : 'board-chart'} ref={sheet} style={sizes}>
-      <div className="chart-top">
-        <div className="foot-head">{view.runs ? 'Gang run' : 'Pour'}</div>
-        <DayHead scale={scale} text={metrics.text} />
-        <div className="foot-then">{view.runs ? 'Ends' : 'After the strip'}</div>
-      </div>
+      {head}
       <div className="chart-rows" ref={scroller}>
         {width === 0 ? null : rows.length === 0 ? (
           <Empty title="No pour stands in these two weeks" />
         ) : view.runs ? (
-          <RunRows {...both} rows={runs} />
+          <Bands rowHeight={metrics.runRow} count={runs.length} head={head}>
+            <RunRows {...both} rows={runs} />
+          </Bands>
         ) : (
-          <PourRows
-            {...both}
-            rows={rows}
-            nearUntil={addDays(from, 14)}
-            moves={props.proposed}
-            whatif={props.whatif}
-            onMove={props.onMove}
-          />
+          <Bands rowHeight={metrics.row} count={rows.length} head={head}>
+            <PourRows
+              {...both}
+              rows={rows}
+              nearUntil={addDays(from, 14)}
+              moves={props.proposed}
+              whatif={props.whatif}
+              onMove={props.onMove}
+            />
+          </Bands>
         )}
         <BoardTable rows={rows} words={model.words} />
       </div>

@@ -1,8 +1,9 @@
 // The days along the top: weeks from Monday with their number, working days with their date, days off
 // narrow and hatched down the whole chart.
-import { memo, type ReactNode } from 'react';
+import { memo, type ReactNode, useContext } from 'react';
 import { shortDate, weekdayOf } from '../../parts/time-words.ts';
 import { weekNumber } from '../../parts/zoned.ts';
+import { BandRange } from './band-range.ts';
 import type { DayScale } from './day-scale.ts';
 
 /** Pixels of the letters at a desk, for which the least widths below are. */
@@ -66,7 +67,9 @@ export const DayGrid = memo(function DayGrid(props: {
   readonly height: number;
   readonly nowMs: number;
 }): ReactNode {
-  const { scale, height, nowMs } = props;
+  const { scale, nowMs } = props;
+  // A band of paper has no more of it than it shows: what is clipped would be in the file all the same.
+  const { top, height } = useContext(BandRange) ?? { top: 0, height: props.height };
   return (
     <g>
       {scale.days.map((day) =>
@@ -74,14 +77,14 @@ export const DayGrid = memo(function DayGrid(props: {
           <path
             key={day.date}
             className={weekdayOf(day.date) === 'Mon' ? 'day-line week' : 'day-line'}
-            d={`M${Math.round(day.x) + 0.5} 0V${height}`}
+            d={`M${Math.round(day.x) + 0.5} ${top}v${height}`}
           />
         ) : (
-          <rect key={day.date} className="day-off" x={day.x} y={0} width={day.width} height={height} />
+          <rect key={day.date} className="day-off" x={day.x} y={top} width={day.width} height={height} />
         ),
       )}
       {nowMs > scale.fromMs && nowMs < scale.toMs ? (
-        <path className="today" d={`M${scale.x(nowMs)} 0V${height}`} />
+        <path className="today" d={`M${scale.x(nowMs)} ${top}v${height}`} />
       ) : null}
     </g>
   );

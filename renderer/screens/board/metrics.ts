@@ -28,6 +28,11 @@ export const wallNear: Metrics = { least: 60, most: 84, runRow: 44, head: 262, e
 /** At the narrowest windows the words beside the chart give way first. */
 export const narrow: Metrics = { ...desk, head: 204, ends: 150 };
 
+/** All lines of words beside a row have room: on paper nothing can be pointed at to read the rest. */
+export function onPaper(metrics: Metrics): Metrics {
+  return { ...metrics, least: Math.max(metrics.least, 52) };
+}
+
 /** Rows as high as the window allows for so many of them. */
 export function fitted(metrics: Metrics, height: number, rows: number): RowMetrics {
   const row = Math.max(metrics.least, Math.min(metrics.most, Math.floor(height / Math.max(rows, 1))));

@@ -1,8 +1,11 @@
 // The size of an element as it is now, and which part of a long list is in view.
-import { type RefObject, useEffect, useLayoutEffect, useState } from 'react';
+import { type RefObject, useContext, useEffect, useLayoutEffect, useState } from 'react';
+import { paperWidthPx, useIsPrinting } from '../../parts/printing.ts';
+import { BandRange } from './band-range.ts';
 
 export function useWidth(element: RefObject<HTMLElement | null>): number {
-  return useSize(element)[0];
+  const [width] = useSize(element);
+  return useIsPrinting() ? paperWidthPx : width;
 }
 
 /**
@@ -27,13 +30,14 @@ export function useSize(element: RefObject<HTMLElement | null>): readonly [numbe
   return size;
 }
 
-/** First and last index in view, a few more on either side; all of them where they are few. */
+/** First and last index in view, a few more on either side; all of them where they are few; on paper those of the band, or all. */
 export function useRange(
   scroller: RefObject<HTMLElement | null>,
   count: number,
   height: number,
 ): readonly [number, number] {
-  const all = count <= 40;
+  const isPrinting = useIsPrinting();
+  const all = count <= 40 || isPrinting;
   const [range, setRange] = useState<readonly [number, number]>([0, 40]);
   useEffect(() => {
     const watched = scroller.current;
@@ -47,5 +51,7 @@ export function useRange(
     watched.addEventListener('scroll', look, { passive: true });
     return () => watched.removeEventListener('scroll', look);
   }, [scroller, all, height, count]);
+  const band = useContext(BandRange);
+  if (band !== null) return [band.first, band.last];
   return all ? [0, count - 1] : [range[0], Math.min(range[1], count - 1)];
 }

@@ -2,6 +2,7 @@
 import { type ReactNode, useMemo, useState } from 'react';
 import { formatHours } from '../../../core/units/hours.ts';
 import { useCore } from '../../client/core.tsx';
+import { useIsPrinting } from '../../parts/printing.ts';
 import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
 import type { DesignDetail } from './design-shapes.ts';
@@ -29,7 +30,9 @@ function Shown(props: { readonly design: DesignDetail }): ReactNode {
   const findings = useMemo(() => numbered(design.findings), [design]);
   const [pointed, setPointed] = useState<Pointed | null>(null);
   const [pinned, setPinned] = useState<Pointed | null>(null);
-  const lit = litBy(pointed ?? pinned, marks);
+  const isPrinting = useIsPrinting();
+  // On paper no piece stands back for another.
+  const lit = litBy(isPrinting ? null : (pointed ?? pinned), marks);
   return (
     <article className="design" aria-label={`Design ${design.summary.code}`}>
       <Facts design={design} />

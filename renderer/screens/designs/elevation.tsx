@@ -1,6 +1,7 @@
 // The elevation of a gang, to scale, seen from the back. Zoom by wheel, buttons or + and -, move by dragging
 // or arrows, fit again by 0; Enter steps from piece to piece and says each.
 import { type ReactNode, useId } from 'react';
+import { paperWidthPx } from '../../parts/printing.ts';
 import { useUnits } from '../../parts/units.tsx';
 import { ScaleBar } from './elevation-frame.tsx';
 import { ElevationPicture, type PictureProps } from './elevation-picture.tsx';
@@ -11,13 +12,15 @@ import { useElevationView } from './use-elevation-view.ts';
 import { useSize } from './use-size.ts';
 
 const margins = { leftPx: 96, rightPx: 76, topPx: 64, bottomPx: 92 };
+/** The same in style/print.css. */
+const onPaper = { widthPx: paperWidthPx, heightPx: 610 };
 
 export function Elevation(props: PictureProps): ReactNode {
   const { design, marks, onPin } = props;
   const { summary, centreOfGravity } = design;
   const units = useUnits();
   const keysId = useId();
-  const [frameRef, frame] = useSize<HTMLDivElement>();
+  const [frameRef, frame] = useSize<HTMLDivElement>(onPaper);
   const { view, zoom, fitAgain, pressed, dragging, stepped } = useElevationView(
     frameRef,
     frame,

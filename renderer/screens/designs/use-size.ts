@@ -1,8 +1,9 @@
-// The size of an element in pixels, followed as it changes.
+// The size of an element in pixels, followed as it changes; on paper, where nothing is measured, a given one.
 import { type RefObject, useEffect, useRef, useState } from 'react';
+import { useIsPrinting } from '../../parts/printing.ts';
 import type { Frame } from './elevation-view.ts';
 
-export function useSize<E extends Element>(): [RefObject<E | null>, Frame] {
+export function useSize<E extends Element>(onPaper: Frame): [RefObject<E | null>, Frame] {
   const ref = useRef<E>(null);
   const [frame, setFrame] = useState<Frame>({ widthPx: 0, heightPx: 0 });
   useEffect(() => {
@@ -16,5 +17,5 @@ export function useSize<E extends Element>(): [RefObject<E | null>, Frame] {
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  return [ref, frame];
+  return [ref, useIsPrinting() ? onPaper : frame];
 }

@@ -8,6 +8,8 @@ import type { PourSide } from './pour-shapes.ts';
 
 const rowPx = 21;
 const concretePx = 14;
+/** Its column in style/print.css, less the edges; the height follows from the gangs. */
+const onPaper = { widthPx: 388, heightPx: 0 };
 
 export function PourPlan(props: {
   readonly sides: readonly PourSide[];
@@ -15,7 +17,7 @@ export function PourPlan(props: {
 }): ReactNode {
   const units = useUnits();
   const hatch = useId();
-  const [ref, frame] = useSize<HTMLDivElement>();
+  const [ref, frame] = useSize<HTMLDivElement>(onPaper);
   const layout = planLayout(props.sides, props.designs);
   if (layout === undefined) return <p className="soft">No gangs are placed.</p>;
   const left = 20;
