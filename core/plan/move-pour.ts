@@ -1,8 +1,8 @@
 // Moving a pour by working days: each of its instants goes to the same time of day so many working days
 // later or earlier, so that days of work stay days of work. What others promised does not move.
-import { dayOfDate, weekdayOfDay } from './days.ts';
 import { instantText, msOf, zoneOf } from './local-time.ts';
 import type { Job, Pour, PourSide } from './pours.ts';
+import { workedDayFrom } from './working-days.ts';
 
 /** @param workingDays below zero is earlier */
 export function movePour(pour: Pour, workingDays: number, job: Job): Pour {
@@ -20,7 +20,7 @@ function moveInstant(instant: string, workingDays: number, job: Job): string {
   const days = zoneOf(job.timeZone);
   const ms = msOf(instant);
   const from = days.dayOf(ms);
-  const to = workingDayFrom(from, workingDays, job);
+  const to = workedDayFrom(from, workingDays, job.shifts);
   // Most instants are on whole minutes; what is finer is carried over as it is.
   const minutes = wallMinutes(ms, job.timeZone);
   const rest = ms - days.wallClockMs(from, minutes);
@@ -30,17 +30,4 @@ function moveInstant(instant: string, workingDays: number, job: Job): string {
 function wallMinutes(ms: number, timeZone: string): number {
   const text = instantText(ms, timeZone);
   return Number(text.slice(11, 13)) * 60 + Number(text.slice(14, 16));
-}
-
-/** The day so many working days away; a start on a day off counts from there to the next working day. */
-function workingDayFrom(day: number, workingDays: number, job: Job): number {
-  const working = new Set(job.shifts.days);
-  const off = new Set((job.shifts.off ?? []).map((date) => dayOfDate(date)));
-  const step = workingDays > 0 ? 1 : -1;
-  let at = day;
-  for (let left = Math.abs(workingDays); left > 0;) {
-    at += step;
-    if (working.has(weekdayOfDay(at)) && !off.has(at)) left -= 1;
-  }
-  return at;
 }

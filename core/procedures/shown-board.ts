@@ -1,6 +1,6 @@
 // The board out of a job's plan: its days with crew hours, its pours with what is open and what is short.
 import { shiftsBetween } from '../plan/calendar.ts';
-import { dateOfDay, dayOfDate } from '../plan/days.ts';
+import { dateOfDay, dayOfDate, weekdayOfDay } from '../plan/days.ts';
 import { instantText, localDate, msOf, zoneOf } from '../plan/local-time.ts';
 import { gateNeededBy, pourFindings } from '../plan/pour-findings.ts';
 import type { PourTimes } from '../plan/pour-times.ts';
@@ -86,7 +86,6 @@ function shownDays(
   });
 }
 
-/** Day 0, 1970-01-01, was a Thursday. */
 function mondayOf(day: number): number {
-  return day - ((((day + 3) % 7) + 7) % 7);
+  return day - (weekdayOfDay(day) - 1);
 }

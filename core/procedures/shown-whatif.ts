@@ -3,6 +3,7 @@ import { never } from '../answer.ts';
 import { dateOfDay, dayOfDate } from '../plan/days.ts';
 import { msOf } from '../plan/local-time.ts';
 import { pourFindings } from '../plan/pour-findings.ts';
+import { workedDayFrom } from '../plan/working-days.ts';
 import { found } from './by-code.ts';
 import type { JobPlan } from './job-plan.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
@@ -63,11 +64,7 @@ function shownMove(before: JobPlan, after: JobPlan, { pour, workingDays }: Move)
 
 /** The next working day after `today`: what is told to the crew for the two of them is what hurts to change. */
 function nextWorkingDate({ facts: { job } }: JobPlan, today: string): string {
-  for (let day = dayOfDate(today) + 1; ; day += 1) {
-    const date = dateOfDay(day);
-    const weekday = ((((day + 3) % 7) + 7) % 7) + 1;
-    if (job.shifts.days.includes(weekday) && !(job.shifts.off ?? []).includes(date)) return date;
-  }
+  return dateOfDay(workedDayFrom(dayOfDate(today), 1, job.shifts));
 }
 
 /** Steps of the one list that are not, in the same way, in the other. */
