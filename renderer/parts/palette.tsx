@@ -1,5 +1,5 @@
 // The command palette: Ctrl+K (Cmd+K), then part of the name of a screen, pour, design, component or action.
-import { type ReactNode, useEffect, useMemo, useState } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import {
   Autocomplete,
   Button,
@@ -17,18 +17,15 @@ import type { Job } from './job.tsx';
 import { useActions } from './palette-actions.ts';
 import { finds, type PaletteItem } from './palette-items.ts';
 import { screens } from './screens.ts';
+import { useWindowKeys } from './window-keys.ts';
 
 export function Palette(props: { readonly job: Job | null }): ReactNode {
   const [open, setOpen] = useState(false);
-  useEffect(() => {
-    const pressed = (event: KeyboardEvent): void => {
-      if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'k') return;
-      event.preventDefault();
-      setOpen((was) => !was);
-    };
-    addEventListener('keydown', pressed);
-    return () => removeEventListener('keydown', pressed);
-  }, []);
+  useWindowKeys((event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.key.toLowerCase() !== 'k') return;
+    event.preventDefault();
+    setOpen((was) => !was);
+  });
   const keys = navigator.userAgent.includes('Mac') ? '⌘K' : 'Ctrl+K';
   return (
     <>

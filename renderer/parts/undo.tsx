@@ -1,15 +1,7 @@
 // Undo and redo for edits of the plan and its pours: each kept edit says how to take it back, which is
 // itself a command to the core. Platform shortcuts; the desktop's menu calls the same two functions.
-import {
-  createContext,
-  type ReactNode,
-  useCallback,
-  useContext,
-  useEffect,
-  useMemo,
-  useRef,
-  useState,
-} from 'react';
+import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+import { useWindowKeys } from './window-keys.ts';
 
 interface Edit {
   /** What was done, as "move W5 by 1 day". */
@@ -90,19 +82,15 @@ export function UndoProvider(props: { readonly children: ReactNode }): ReactNode
 }
 
 function useUndoKeys(undo: () => void, redo: () => void): void {
-  useEffect(() => {
-    const pressed = (event: KeyboardEvent): void => {
-      // Inside a field the field's own undo goes first.
-      if (!(event.ctrlKey || event.metaKey) || isField(event.target)) return;
-      const key = event.key.toLowerCase();
-      if (key === 'z' && !event.shiftKey) undo();
-      else if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
-      else return;
-      event.preventDefault();
-    };
-    addEventListener('keydown', pressed);
-    return () => removeEventListener('keydown', pressed);
-  }, [undo, redo]);
+  useWindowKeys((event) => {
+    // Inside a field the field's own undo goes first.
+    if (!(event.ctrlKey || event.metaKey) || isField(event.target)) return;
+    const key = event.key.toLowerCase();
+    if (key === 'z' && !event.shiftKey) undo();
+    else if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
+    else return;
+    event.preventDefault();
+  });
 }
 
 export function isField(target: EventTarget | null): boolean {

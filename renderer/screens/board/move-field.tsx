@@ -1,7 +1,8 @@
 // The typed move: "14 +1d" and Enter. The key / brings a person here from anywhere on the board. What cannot
 // be read is said beside the field, and what was typed stays.
-import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, type ReactNode, useId, useRef, useState } from 'react';
 import { isField } from '../../parts/undo.tsx';
+import { useWindowKeys } from '../../parts/window-keys.ts';
 import type { Move } from './board-types.ts';
 import { type PourName, readMoves } from './move-text.ts';
 
@@ -20,17 +21,12 @@ export function MoveField(props: {
   const field = useRef<HTMLInputElement>(null);
   const helpId = useId();
 
-  useEffect(() => {
-    const pressed = (event: globalThis.KeyboardEvent): void => {
-      if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || isField(event.target))
-        return;
-      event.preventDefault();
-      field.current?.focus();
-      field.current?.select();
-    };
-    addEventListener('keydown', pressed);
-    return () => removeEventListener('keydown', pressed);
-  }, []);
+  useWindowKeys((event) => {
+    if (event.key !== '/' || event.ctrlKey || event.metaKey || event.altKey || isField(event.target)) return;
+    event.preventDefault();
+    field.current?.focus();
+    field.current?.select();
+  });
 
   const send = (typed: string): void => {
     const read = readMoves(typed, props.pours);

@@ -1,11 +1,12 @@
 // What a move would change, before it is kept: the moved pour, who is then short, what today's and
 // tomorrow's crew does instead, which gangs are held, whom to call. Enter keeps it, Escape leaves it.
-import { type ReactNode, useEffect } from 'react';
+import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { isField } from '../../parts/undo.tsx';
 import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { dateWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { useWindowKeys } from '../../parts/window-keys.ts';
 import type { BoardModel } from './board-rows.ts';
 import type { Move, Shortfall, Step, Whatif } from './board-types.ts';
 import { moveWords } from './move-text.ts';
@@ -28,18 +29,13 @@ interface WhatifPaneProps {
 export function WhatifPane(props: WhatifPaneProps): ReactNode {
   const { answer, moves, working, onKeep, onLeave } = props;
   const canKeep = answer !== undefined && !working && !props.keeping && !props.readOnly;
-  useEffect(() => {
-    const pressed = (event: KeyboardEvent): void => {
-      if (event.defaultPrevented) return;
-      if (event.key === 'Escape') onLeave();
-      else if (event.key === 'Enter' && canKeep && !isField(event.target) && !isButton(event.target))
-        onKeep();
-      else return;
-      event.preventDefault();
-    };
-    addEventListener('keydown', pressed);
-    return () => removeEventListener('keydown', pressed);
-  }, [canKeep, onKeep, onLeave]);
+  useWindowKeys((event) => {
+    if (event.defaultPrevented) return;
+    if (event.key === 'Escape') onLeave();
+    else if (event.key === 'Enter' && canKeep && !isField(event.target) && !isButton(event.target)) onKeep();
+    else return;
+    event.preventDefault();
+  });
   return (
     <aside className="pane side whatif" aria-label="What the move changes" aria-busy={working}>
       <h2>{capital(moveWords(moves))}?</h2>
