@@ -2,5 +2,6 @@
 // a test compares it with the folder.
 import type { Migration } from '../core/book/migration.ts';
 import { firstTables } from './0001-first-tables.ts';
+import { revisionsAndPicks } from './0002-revisions-and-picks.ts';
 
-export const allMigrations: readonly Migration[] = [firstTables];
+export const allMigrations: readonly Migration[] = [firstTables, revisionsAndPicks];

@@ -4,6 +4,7 @@
 import type { Component } from '../catalogue/component.ts';
 import type { RuleTables } from '../catalogue/rules.ts';
 import type { DesignGeometry } from '../gang/design.ts';
+import type { Crane, PickSetup } from '../pick/setup.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import type { Location, Movement, Owner } from '../yard/movement.ts';
 import type { StockLine } from '../yard/quantities.ts';
@@ -40,6 +41,17 @@ export interface Design {
   /** Shift hours to assemble it from loose pieces, and to break it down. */
   readonly assembleH: number;
   readonly breakDownH: number;
+}
+
+/** A design as it was saved once; the last one is in force. Nothing of it is ever changed. */
+export interface DesignRevision extends Design {
+  /** 1, 2, 3 ... for each design. */
+  readonly number: number;
+  /** The rule tables in force when it was saved; 0 where there were none. */
+  readonly ruleVersion: number;
+  /** When and by whom; null for what was there before states were kept. */
+  readonly savedAt: string | null;
+  readonly who: string | null;
 }
 
 export interface StoredPlan {
@@ -80,6 +92,10 @@ export interface BookReader {
   locations(): Promise<readonly Location[]>;
   owners(): Promise<readonly Owner[]>;
   designs(): Promise<readonly Design[]>;
+  /** Every saved state of a design, oldest first; also of one that was taken out. */
+  designRevisions(design: string): Promise<readonly DesignRevision[]>;
+  cranes(): Promise<readonly Crane[]>;
+  pickSetup(design: string): Promise<PickSetup | null>;
   jobs(): Promise<readonly Job[]>;
   job(code: string): Promise<Job | null>;
   /** In the order in which they were entered. */
@@ -101,7 +117,12 @@ export interface BookWriter extends BookReader {
   putRules(system: string, systemName: string, rules: RuleTables): Promise<RuleVersion>;
   putLocation(location: Location): Promise<void>;
   putOwner(owner: Owner): Promise<void>;
-  putDesign(design: Design): Promise<void>;
+  /** Kept as a new state where it differs from the last; answers the number of the state in force. */
+  putDesign(design: Design): Promise<number>;
+  /** Its saved states stay. A design that stands at a pour cannot be taken out: ask first. */
+  removeDesign(code: string): Promise<void>;
+  putCrane(crane: Crane): Promise<void>;
+  putPickSetup(design: string, setup: PickSetup): Promise<void>;
   putJob(job: Job): Promise<void>;
   /** `position` keeps the entered order: an existing pour stays where it is. */
   putPour(job: string, pour: Pour): Promise<void>;

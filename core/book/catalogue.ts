@@ -31,6 +31,9 @@ function componentOfRow(row: ComponentRow): BookComponent {
       ? {}
       : { crossMembersNm: storedJson(lengths, row.cross_members_nm, place) }),
     ...(row.tie_holes_nm === null ? {} : { tieHolesNm: storedJson(places, row.tie_holes_nm, place) }),
+    ...(row.pressure_pa === null ? {} : { pressurePa: row.pressure_pa }),
+    ...(row.pressure_on_side_pa === null ? {} : { pressureOnSidePa: row.pressure_on_side_pa }),
+    ...(row.can_shrink === 1 && { canShrink: true }),
     system: row.system,
     hirePerDayCents: row.hire_per_day_cents,
     regangPerPieceH: row.regang_per_piece_h,
@@ -54,6 +57,9 @@ export async function putComponent(db: Kysely<BookTables>, component: BookCompon
     hire_per_day_cents: component.hirePerDayCents,
     regang_per_piece_h: component.regangPerPieceH,
     remark: component.remark,
+    pressure_pa: component.pressurePa ?? null,
+    pressure_on_side_pa: component.pressureOnSidePa ?? null,
+    can_shrink: component.canShrink === true ? 1 : 0,
   };
   await db
     .insertInto('component')

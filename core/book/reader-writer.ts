@@ -5,10 +5,11 @@ import { appendMovements } from './append-movements.ts';
 import type { BookReader, BookWriter } from './book.ts';
 import { putComponent, putRules, readComponents, readRuleVersions } from './catalogue.ts';
 import { checkBook } from './check-book.ts';
-import { putDesign, readDesigns } from './designs.ts';
+import { putDesign, readDesignRevisions, readDesigns, removeDesign } from './designs.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
 import { msOf, readMovement, readMovements, readMovementsFrom, readStock } from './ledger.ts';
 import type { Migration } from './migration.ts';
+import { putCrane, putPickSetup, readCranes, readPickSetup } from './picks.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
 import { readPours } from './pours.ts';
 import { putPour, removePour } from './put-pour.ts';
@@ -26,6 +27,9 @@ export function readerOf(
     locations: () => readLocations(db),
     owners: () => readOwners(db),
     designs: () => readDesigns(db),
+    designRevisions: (design) => readDesignRevisions(db, design),
+    cranes: () => readCranes(db),
+    pickSetup: (design) => readPickSetup(db, design),
     jobs: () => readJobs(db),
     job: (code) => readJob(db, code),
     pours: (job) => readPours(db, job),
@@ -46,7 +50,10 @@ export function writerOf(db: Kysely<BookTables>, commandId: string): BookWriter 
     putRules: (system, systemName, rules) => putRules(db, system, systemName, rules),
     putLocation: (location) => putLocation(db, location),
     putOwner: (owner) => putOwner(db, owner),
-    putDesign: (design) => putDesign(db, design),
+    putDesign: (design) => putDesign(db, commandId, design),
+    removeDesign: (code) => removeDesign(db, code),
+    putCrane: (crane) => putCrane(db, crane),
+    putPickSetup: (design, setup) => putPickSetup(db, design, setup),
     putJob: (job) => putJob(db, job),
     putPour: (job, pour) => putPour(db, job, pour),
     removePour: (job, code) => removePour(db, job, code),

@@ -9,6 +9,9 @@ export interface BookTables {
   owner: { code: string; name: string; kind: string; agreement: string | null };
   movement: MovementRow;
   design: DesignRow;
+  design_revision: DesignRevisionRow;
+  crane: { code: string; crane: string };
+  pick_setup: { design: string; setup: string };
   job: JobRow;
   pour: PourRow;
   pour_side: { job: string; pour: string; side: string; set_at: string; set_h: number };
@@ -33,6 +36,9 @@ export interface ComponentRow {
   hire_per_day_cents: number | null;
   regang_per_piece_h: number;
   remark: string | null;
+  pressure_pa: number | null;
+  pressure_on_side_pa: number | null;
+  can_shrink: number;
 }
 
 export interface MovementRow {
@@ -67,6 +73,13 @@ export interface DesignRow {
   geometry: string;
   assemble_h: number;
   break_down_h: number;
+}
+
+export interface DesignRevisionRow extends Omit<DesignRow, 'code'> {
+  design: string;
+  number: number;
+  rule_version: number;
+  command: string | null;
 }
 
 export interface JobRow {

@@ -5,7 +5,7 @@ import { type Answer, answer, refuse, type Refusal } from '../answer.ts';
 import { formatLengthMetric } from '../units/length.ts';
 import type { Component, ComponentKind } from './component.ts';
 import type { Band, RuleTables } from './rules.ts';
-import { ruleNames } from './rules.ts';
+import { furtherRuleNames, ruleNames } from './rules.ts';
 
 type Problem = { readonly ok: false; readonly error: Refusal } | undefined;
 
@@ -180,7 +180,8 @@ function checkNamed(rules: RuleTables, components: readonly Component[]): Proble
 /** A source that belongs to no number would never be shown. */
 function checkSources(rules: RuleTables): Problem {
   const stray = Object.keys(rules.sources ?? {}).find(
-    (place) => !ruleNames.some((name) => place === name || place.startsWith(`${name}.`)),
+    (place) =>
+      ![...ruleNames, ...furtherRuleNames].some((name) => place === name || place.startsWith(`${name}.`)),
   );
   if (stray === undefined) return undefined;
   return refuse('rule-source-stray', `A source is given for ${stray}, which is no number of a rule table.`, {

@@ -40,6 +40,11 @@ export interface Component {
   readonly crossMembersNm?: readonly number[];
   /** Places of the holes for ties, [x, y]. */
   readonly tieHolesNm?: readonly (readonly [number, number])[];
+  /** Pressure of fresh concrete that a panel may take, upright and on its side. */
+  readonly pressurePa?: number;
+  readonly pressureOnSidePa?: number;
+  /** Of corners and strips: can it be drawn in, so that a closed box comes off the concrete? */
+  readonly canShrink?: boolean;
 }
 
 /** A component of kind panel whose size is known, so that it can stand in a gang. */

@@ -16,6 +16,8 @@ export const designGeometry = z.strictObject({
   edges: z.strictObject({ left: z.enum(edgeKinds), right: z.enum(edgeKinds) }),
   /** Is there rigging that shares the load evenly among more than two hooks? */
   equalised: z.boolean(),
+  /** Do braces stand at it? Absent: yes. The gangs of a wall's other side may have none. */
+  braced: z.exactOptional(z.boolean()),
   /** The wall face it is made for, from its lower left corner, where one is stated. */
   face: z.exactOptional(z.strictObject({ widthNm: lengthNm, heightNm: lengthNm })),
 });

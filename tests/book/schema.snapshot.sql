@@ -37,6 +37,12 @@ CREATE TABLE component (
     CONSTRAINT hire_is_not_below_zero CHECK (hire_per_day_cents BETWEEN 0 AND 9007199254740991),
   regang_per_piece_h REAL NOT NULL CONSTRAINT regang_per_piece_h_from_0_to_10000 CHECK (regang_per_piece_h BETWEEN 0 AND 10000),
   remark TEXT
+, pressure_pa INTEGER CHECK (pressure_pa BETWEEN 1 AND 9007199254740991), pressure_on_side_pa INTEGER
+  CHECK (pressure_on_side_pa BETWEEN 1 AND 9007199254740991), can_shrink INTEGER NOT NULL DEFAULT 0 CHECK (can_shrink IN (0, 1))) STRICT;
+
+CREATE TABLE crane (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  crane TEXT NOT NULL CHECK (json_valid(crane))
 ) STRICT;
 
 CREATE TABLE design (
@@ -48,6 +54,23 @@ CREATE TABLE design (
   geometry TEXT NOT NULL CHECK (json_valid(geometry)),
   assemble_h REAL NOT NULL CONSTRAINT assemble_h_from_0_to_10000 CHECK (assemble_h BETWEEN 0 AND 10000),
   break_down_h REAL NOT NULL CONSTRAINT break_down_h_from_0_to_10000 CHECK (break_down_h BETWEEN 0 AND 10000)
+) STRICT;
+
+CREATE TABLE design_revision (
+  design TEXT NOT NULL CHECK (length(trim(design)) > 0),
+  number INTEGER NOT NULL CHECK (number > 0),
+  name TEXT NOT NULL,
+  system TEXT NOT NULL,
+  revision TEXT NOT NULL,
+  hand TEXT NOT NULL CHECK (hand IN ('left', 'right', 'symmetrical')),
+  geometry TEXT NOT NULL CHECK (json_valid(geometry)),
+  assemble_h REAL NOT NULL,
+  break_down_h REAL NOT NULL,
+  -- The rule tables in force when it was saved; 0 where there were none.
+  rule_version INTEGER NOT NULL CHECK (rule_version >= 0),
+  -- NULL for what was in the book before its states were kept.
+  command TEXT REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (design, number)
 ) STRICT;
 
 CREATE TABLE gate (
@@ -151,6 +174,11 @@ CREATE TABLE owner (
   agreement TEXT
 ) STRICT;
 
+CREATE TABLE pick_setup (
+  design TEXT PRIMARY KEY NOT NULL REFERENCES design (code) ON DELETE CASCADE,
+  setup TEXT NOT NULL CHECK (json_valid(setup))
+) STRICT;
+
 CREATE TABLE placed_gang (
   job TEXT NOT NULL,
   pour TEXT NOT NULL,
@@ -234,6 +262,12 @@ BEGIN SELECT RAISE(ABORT, 'A command once done is never changed.'); END;
 
 CREATE TRIGGER command_is_never_removed BEFORE DELETE ON command
 BEGIN SELECT RAISE(ABORT, 'A command once done is never removed.'); END;
+
+CREATE TRIGGER design_revision_is_never_changed BEFORE UPDATE ON design_revision
+BEGIN SELECT RAISE(ABORT, 'A saved state of a design is never changed: a change is a new one.'); END;
+
+CREATE TRIGGER design_revision_is_never_removed BEFORE DELETE ON design_revision
+BEGIN SELECT RAISE(ABORT, 'A saved state of a design is never removed.'); END;
 
 CREATE TRIGGER location_in_use_keeps_its_kind BEFORE UPDATE OF kind ON location
 WHEN OLD.kind <> NEW.kind AND EXISTS (
