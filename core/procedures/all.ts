@@ -5,8 +5,14 @@ import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
 import { componentList } from './component-list.ts';
 import { curveRead } from './curve-read.ts';
+import { designCompare } from './design-compare.ts';
+import { designDraft } from './design-draft.ts';
 import { designList } from './design-list.ts';
 import { designRead } from './design-read.ts';
+import { designRemove } from './design-remove.ts';
+import { designRevisions } from './design-revisions.ts';
+import { designRow } from './design-row.ts';
+import { designSave } from './design-save.ts';
 import { importFile } from './import-file.ts';
 import { planMake } from './plan-make.ts';
 import { planWhatif } from './plan-whatif.ts';
@@ -14,6 +20,9 @@ import { pourList } from './pour-list.ts';
 import { pourMove } from './pour-move.ts';
 import { pourRemove } from './pour-remove.ts';
 import { pourSave } from './pour-save.ts';
+import { rulesCheck } from './rules-check.ts';
+import { rulesRead } from './rules-read.ts';
+import { rulesSave } from './rules-save.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { yardMove } from './yard-move.ts';
 import { yardMovements } from './yard-movements.ts';
@@ -27,8 +36,14 @@ export const procedures = {
   'book.state': bookState,
   'component.list': componentList,
   'curve.read': curveRead,
+  'design.compare': designCompare,
+  'design.draft': designDraft,
   'design.list': designList,
   'design.read': designRead,
+  'design.remove': designRemove,
+  'design.revisions': designRevisions,
+  'design.row': designRow,
+  'design.save': designSave,
   'import.file': importFile,
   'plan.make': planMake,
   'plan.whatif': planWhatif,
@@ -36,6 +51,9 @@ export const procedures = {
   'pour.move': pourMove,
   'pour.remove': pourRemove,
   'pour.save': pourSave,
+  'rules.check': rulesCheck,
+  'rules.read': rulesRead,
+  'rules.save': rulesSave,
   'shortfall.list': shortfallList,
   'yard.move': yardMove,
   'yard.movements': yardMovements,

@@ -2,68 +2,28 @@
 // everything that its elevation is drawn from. Seen from the back, lengths from the lower left corner.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
+import { catalogueSystem } from '../book/systems.ts';
+import { atCorner } from '../gang/at-corner.ts';
+import { designGeometry } from '../gang/design.ts';
+import { rowText } from '../gang/row-text.ts';
+import { asData } from './as-data.ts';
 import { readDesignFacts } from './design-facts.ts';
 import { detailOf } from './design-detail.ts';
+import { likenessOf, likenessShape } from './design-likeness.ts';
 import { turnsByDesign } from './design-turns.ts';
 import { unknownDesign } from './unknown.ts';
 import { designSummary } from './design-list.ts';
 import { query } from './procedure.ts';
-import { code, finding, hours, instant, lengthNm, quantity } from './shapes.ts';
-
-const point = z.strictObject({ xNm: lengthNm, yNm: lengthNm });
-const place = z.union([z.string(), point]);
-
-export const takeoffLine = z.strictObject({
-  component: code,
-  name: z.string(),
-  kind: z.string(),
-  quantity,
-  weightGrams: z.int(),
-  because: z.array(z.strictObject({ rule: z.string(), count: z.int(), where: place })),
-});
+import { code, hours, instant, lengthNm } from './shapes.ts';
+import { shownTakeOffShape } from './shown-takeoff.ts';
 
 export const designDetail = z.strictObject({
   summary: designSummary,
+  /** Of the rule tables in force, by which this is taken off. */
   ruleVersion: z.int(),
   assembleH: hours,
   breakDownH: hours,
-  edges: z.strictObject({ left: z.string(), right: z.string() }),
-  panels: z.array(
-    z.strictObject({
-      panel: code,
-      xNm: lengthNm,
-      yNm: lengthNm,
-      widthNm: lengthNm,
-      heightNm: lengthNm,
-      onSide: z.boolean(),
-    }),
-  ),
-  fillers: z.array(z.strictObject({ xNm: lengthNm, yNm: lengthNm, widthNm: lengthNm, heightNm: lengthNm })),
-  joints: z.array(
-    z.strictObject({
-      kind: z.enum(['vertical', 'horizontal', 'filler']),
-      xNm: lengthNm,
-      yNm: lengthNm,
-      lengthNm,
-      locks: z.int(),
-    }),
-  ),
-  rails: z.array(
-    z.strictObject({
-      component: code,
-      direction: z.enum(['level', 'upright']),
-      /** Its left or lower end. */
-      xNm: lengthNm,
-      yNm: lengthNm,
-      lengthNm,
-      bolts: z.int(),
-    }),
-  ),
-  hooks: z.array(z.strictObject({ xNm: lengthNm, yNm: lengthNm, loadGrams: z.int() })),
-  holes: z.array(point),
-  centreOfGravity: point,
-  lines: z.array(takeoffLine),
-  findings: z.array(finding),
+  ...shownTakeOffShape,
   /** Where it is planned to stand. */
   turns: z.array(
     z.strictObject({ job: code, pour: code, side: z.enum(['A', 'B']), from: instant, to: instant }),
@@ -73,12 +33,48 @@ export const designDetail = z.strictObject({
 export const designRead = query({
   name: 'design.read',
   input: z.strictObject({ design: code }),
-  output: designDetail,
+  output: designDetail.extend({
+    /** From the gang's lower left corner, unless a face gives the origin: then see `origin`. */
+    geometry: designGeometry,
+    origin: z.strictObject({ xNm: lengthNm, yNm: lengthNm }),
+    /** How many states of it were saved. */
+    revisions: z.int(),
+    /** Of the rule tables in force when it was last saved. */
+    savedWithRuleVersion: z.int(),
+    /** The design typed as rows; null where rows cannot say it. */
+    rowText: z.strictObject({ us: z.string().nullable(), metric: z.string().nullable() }),
+    ...likenessShape,
+  }),
   run: async (book, { design: designCode }) => {
-    const [facts, turns] = await Promise.all([readDesignFacts(book), turnsByDesign(book)]);
+    const [facts, turns, states, components] = await Promise.all([
+      readDesignFacts(book),
+      turnsByDesign(book),
+      book.designRevisions(designCode),
+      book.components(),
+    ]);
     if (!facts.ok) return facts;
     const chosen = facts.value.get(designCode);
     if (chosen === undefined) return unknownDesign(designCode);
-    return answer(detailOf(chosen, turns.get(designCode) ?? []));
+    const { design, takeOff } = chosen;
+    const system = catalogueSystem(design.system, components);
+    if (!system.ok) return system;
+    const others = [...facts.value.values()]
+      .map((each) => each.design)
+      .filter((each) => each.system === design.system && each.code !== designCode);
+    const alike = likenessOf(system.value, design.geometry, others);
+    if (!alike.ok) return alike;
+    const last = states.at(-1);
+    return answer({
+      ...detailOf(chosen, turns.get(designCode) ?? []),
+      geometry: asData(atCorner(design.geometry, takeOff.origin)),
+      origin: design.geometry.face === undefined ? { xNm: 0, yNm: 0 } : { ...takeOff.origin },
+      revisions: states.length,
+      savedWithRuleVersion: last?.ruleVersion ?? 0,
+      rowText: {
+        us: rowText(system.value, design.geometry, 'us'),
+        metric: rowText(system.value, design.geometry, 'metric'),
+      },
+      ...alike.value,
+    });
   },
 });

@@ -16,3 +16,7 @@ export function unknownComponent(code: string) {
 export function unknownDesign(code: string) {
   return refuse('unknown-design', `There is no design ${code} in this book.`, { field: 'design' });
 }
+
+export function unknownSystem(code: string) {
+  return refuse('unknown-system', `There is no panel system ${code} in this book.`, { field: 'system' });
+}
