@@ -127,12 +127,6 @@ function mirroredFillers(
   }));
 }
 
-/** Rising and each once, so that what comes out does not hang on the order of choosing. */
-function places<T>(list: readonly T[], chosen: readonly number[]): readonly number[] {
-  const wanted = new Set(chosen);
-  return [...list.keys()].filter((index) => wanted.has(index));
-}
-
 function taken<T>(list: readonly T[], chosen: readonly number[]): T[] {
   const wanted = new Set(chosen);
   return list.filter((_, index) => wanted.has(index));
@@ -143,8 +137,9 @@ function changed<T>(list: readonly T[], chosen: readonly number[], change: (piec
   return list.map((piece, index) => (wanted.has(index) ? change(piece) : piece));
 }
 
-/** The list with the chosen pieces replaced, in their order. */
+/** The list with the chosen pieces replaced, in the list's order whatever the order of choosing. */
 function put<T>(list: readonly T[], chosen: readonly number[], pieces: readonly T[]): T[] {
-  const where = new Map(places(list, chosen).map((place, index) => [place, pieces[index]]));
-  return list.map((piece, index) => where.get(index) ?? piece);
+  const wanted = new Set(chosen);
+  let next = 0;
+  return list.map((piece, index) => (wanted.has(index) ? (pieces[next++] ?? piece) : piece));
 }
