@@ -24,6 +24,7 @@ export interface BookCommand {
 const calculations = {
   length: async () => (await import('../procedures/calc-length.ts')).calcLength,
   takeoff: async () => (await import('../procedures/calc-takeoff.ts')).calcTakeoff,
+  pick: async () => (await import('../procedures/calc-pick.ts')).calcPick,
   plan: async () => (await import('../procedures/calc-plan.ts')).calcPlan,
 } as const;
 
@@ -43,7 +44,7 @@ export const usage: readonly string[] = [
   'regang whatif --book FILE --job CODE --move POUR=+2d [--move ...] [--today DATE]',
   'regang stock --book FILE [--at DATE] [--location CODE]',
   'regang check --book FILE',
-  'regang calc length|takeoff|plan [--lines]   (JSON on standard input)',
+  'regang calc length|takeoff|pick|plan [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',
 ];
 
