@@ -24,6 +24,7 @@ export const designInput = z.strictObject({
     .default([]),
   edges: z.strictObject({ left: edge, right: edge }).default({ left: 'open', right: 'open' }),
   equalised: z.boolean().default(false),
+  braced: z.exactOptional(z.boolean()),
   face: z.exactOptional(z.strictObject({ length: lengthInput, height: lengthInput })),
 });
 
@@ -31,7 +32,7 @@ export type DesignInput = z.output<typeof designInput>;
 
 /** To internal units; the reader keeps the first refusal, fields under `at`. */
 export function designFromInput(input: DesignInput, reader: LengthReader, at: string): DesignGeometry {
-  const { face } = input;
+  const { face, braced } = input;
   return {
     panels: input.panels.map(({ panel, x, y, onSide }, index) => ({
       panel,
@@ -47,6 +48,7 @@ export function designFromInput(input: DesignInput, reader: LengthReader, at: st
     })),
     edges: input.edges,
     equalised: input.equalised,
+    ...(braced !== undefined && { braced }),
     ...(face && {
       face: {
         widthNm: reader.positive(face.length, `${at}.face.length`),

@@ -1,6 +1,6 @@
 // Facing edges of two panels a little apart with nothing between: concrete would run out there.
 import { type RuleTables, ruleSource } from '../catalogue/rules.ts';
-import { type Finding, shown } from './findings.ts';
+import { type Finding, type PointNm, shown } from './findings.ts';
 import { commonStretch, type Gang, type Rectangle, type StandingPanel } from './placed.ts';
 
 /** A piece seen across a gap: from its near to its far edge, and from low to high along the gap. */
@@ -27,16 +27,33 @@ export function findGaps(gang: Gang, rules: RuleTables): readonly Finding[] {
   const maximumNm = rules.fillerLocks?.maximumWidthNm;
   if (maximumNm === undefined) return [];
   const source = ruleSource(rules, 'fillerLocks.maximumWidth');
-  const finding = (found: Gap, where: { xNm: number; yNm: number }): Finding => ({
+  return panelGaps(gang, maximumNm).map(({ first, second, widthNm, where }) => ({
     rule: 'gap',
     severity: 'stop',
-    message: `Panels ${found.first.panel.code} and ${found.second.panel.code} stand ${shown(found.widthNm)} apart with no filler between.`,
+    message: `Panels ${first.panel.code} and ${second.panel.code} stand ${shown(widthNm)} apart with no filler between.`,
     where,
     source,
-  });
+  }));
+}
+
+export interface PanelGap {
+  readonly first: StandingPanel;
+  readonly second: StandingPanel;
+  readonly widthNm: number;
+  readonly where: PointNm;
+}
+
+/** Facing edges nearer than a width with nothing between, left and right, then below and above. */
+export function panelGaps(gang: Gang, nearerNm: number): readonly PanelGap[] {
   return [
-    ...gapsAlong(gang, maximumNm, level).map((found) => finding(found, { xNm: found.at, yNm: found.from })),
-    ...gapsAlong(gang, maximumNm, upright).map((found) => finding(found, { xNm: found.from, yNm: found.at })),
+    ...gapsAlong(gang, nearerNm, level).map(({ at, from, ...gap }) => ({
+      ...gap,
+      where: { xNm: at, yNm: from },
+    })),
+    ...gapsAlong(gang, nearerNm, upright).map(({ at, from, ...gap }) => ({
+      ...gap,
+      where: { xNm: from, yNm: at },
+    })),
   ];
 }
 

@@ -3,18 +3,32 @@ import type { Ratio } from '../units/exact.ts';
 import type { PanelJoint } from './joints.ts';
 import type { Gang } from './placed.ts';
 
+export type HookPlace = 'panel-joint' | 'cross-member' | 'top-member';
+
+/** Where hooks may stand when the table does not say. */
+export const usualHookPlaces: readonly HookPlace[] = ['panel-joint', 'cross-member'];
+
 /**
- * Places along the top, from left to right, each once: upright panel joints that end at the top of the gang, and
- * cross members of panels on their side there (a height h comes to panel height - h from the left).
+ * Places along the top, from left to right, each once: upright panel joints that end at the top of the gang,
+ * cross members of panels on their side there (a height h comes to panel height - h from the left), the middle of
+ * the top member of upright panels there.
  */
-export function hookPlaces({ panels, extent }: Gang, joints: readonly PanelJoint[]): readonly number[] {
+export function hookPlaces(
+  { panels, extent }: Gang,
+  joints: readonly PanelJoint[],
+  allowed: readonly HookPlace[] = usualHookPlaces,
+): readonly number[] {
   const places = new Set<number>();
   for (const { kind, xNm, yNm, lengthNm } of joints) {
+    if (!allowed.includes('panel-joint')) break;
     if (kind === 'vertical' && yNm + lengthNm === extent.topNm) places.add(xNm);
   }
-  for (const { panel, onSide, leftNm, topNm } of panels) {
-    if (!onSide || topNm !== extent.topNm) continue;
-    for (const memberNm of panel.crossMembersNm ?? []) places.add(leftNm + panel.heightNm - memberNm);
+  for (const { panel, onSide, leftNm, rightNm, topNm } of panels) {
+    if (topNm !== extent.topNm) continue;
+    if (onSide && allowed.includes('cross-member')) {
+      for (const memberNm of panel.crossMembersNm ?? []) places.add(leftNm + panel.heightNm - memberNm);
+    }
+    if (!onSide && allowed.includes('top-member')) places.add(Math.round((leftNm + rightNm) / 2));
   }
   return [...places].sort((one, other) => one - other);
 }

@@ -3,7 +3,7 @@ import { type RuleTables, ruleSource } from '../catalogue/rules.ts';
 import { ceilDivide, type Ratio, ratioNumber, roundHalfAway } from '../units/exact.ts';
 import { formatWeight } from '../units/weight.ts';
 import { type Finding, nothingTaken, type PointNm, type RuleResult, shown } from './findings.ts';
-import { hookPlaces, pairOfPlaces, placesByMean } from './hook-places.ts';
+import { type HookPlace, hookPlaces, pairOfPlaces, placesByMean, usualHookPlaces } from './hook-places.ts';
 import type { PanelJoint } from './joints.ts';
 import type { Gang } from './placed.ts';
 
@@ -16,6 +16,8 @@ export interface PlacedHook extends PointNm {
 
 export interface TakenHooks extends RuleResult {
   readonly hooks: readonly PlacedHook[];
+  /** Everywhere that the table lets a hook stand, from left to right. */
+  readonly places: readonly PointNm[];
 }
 
 type HookTable = NonNullable<RuleTables['hooks']>;
@@ -32,9 +34,9 @@ export function takeHooks(
   rules: RuleTables,
 ): TakenHooks {
   const table = rules.hooks;
-  if (table === undefined) return { ...nothingTaken, hooks: [] };
+  if (table === undefined) return { ...nothingTaken, hooks: [], places: [] };
   const count = hookCount(table, weightGrams);
-  const places = hookPlaces(gang, joints);
+  const places = hookPlaces(gang, joints, table.places);
   const findings: Finding[] = [];
   const stop = (rule: string, message: string): void => {
     findings.push({ rule, severity: 'stop', message, where: 'hooks', source: ruleSource(rules, rule) });
@@ -55,7 +57,7 @@ export function takeHooks(
   if (places.length < count) {
     stop(
       'hooks.places',
-      `${count} hooks are needed and ${places.length} ${places.length === 1 ? 'place is' : 'places are'} there (upright joints that end at the top, cross members of panels on their side): ${count - places.length} missing.`,
+      `${count} hooks are needed and ${places.length} ${places.length === 1 ? 'place is' : 'places are'} there (${(table.places ?? usualHookPlaces).map((place) => placeWords[place]).join(', ')}): ${count - places.length} missing.`,
     );
   } else if (chosen === undefined) {
     stop(
@@ -66,8 +68,19 @@ export function takeHooks(
   const hooks = loaded(chosen ?? [], weightGrams, centre, gang.extent.topNm);
   findings.push(...overloaded(hooks, table, rules));
   const why = `${formatWeight(weightGrams, 'metric')} (${formatWeight(weightGrams, 'us')}), at least ${table.minimum}`;
-  return { taken: [{ component: table.component, rule: 'hooks', count, where: why }], findings, hooks };
+  return {
+    taken: [{ component: table.component, rule: 'hooks', count, where: why }],
+    findings,
+    hooks,
+    places: places.map((xNm) => ({ xNm, yNm: gang.extent.topNm })),
+  };
 }
+
+const placeWords: Readonly<Record<HookPlace, string>> = {
+  'panel-joint': 'upright joints that end at the top',
+  'cross-member': 'cross members of panels on their side',
+  'top-member': 'the top member of upright panels',
+};
 
 function hookCount(
   { capacityGrams, minimum, ratedFor, minimumAngleDeg }: HookTable,

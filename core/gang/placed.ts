@@ -27,6 +27,7 @@ export interface Gang {
   readonly heightNm: number;
   readonly edges: DesignGeometry['edges'];
   readonly equalised: boolean;
+  readonly braced: boolean;
 }
 
 /** One kilometre: within it, every product of the rail lines stays exact in a double. */
@@ -64,9 +65,9 @@ export function placeDesign(system: PanelSystem, design: DesignGeometry): Answer
       hint: 'Maybe a unit is missing: plain numbers are millimetres.',
     });
   }
-  const { edges, equalised } = design;
+  const { edges, equalised, braced = true } = design;
   const [widthNm, heightNm] = [extent.rightNm - extent.leftNm, extent.topNm - extent.bottomNm];
-  return answer({ panels, fillers, extent, widthNm, heightNm, edges, equalised });
+  return answer({ panels, fillers, extent, widthNm, heightNm, edges, equalised, braced });
 }
 
 /** The refusal of a code that is no panel of the system, with codes that are. */

@@ -1,25 +1,25 @@
-// Which of the catalogue's rails serve: the shortest allowed one over each joint, or the fewest that cover a
+// Which of the lengths of the catalogue serve: the shortest allowed rail over each joint, or the fewest pieces that cover a
 // whole dimension.
-import type { Component } from '../catalogue/component.ts';
+import type { Component, ComponentKind } from '../catalogue/component.ts';
 
-/** A rail whose length is known. */
+/** A rail, or a plank or guardrail, whose length is known. */
 export interface Rail {
   readonly code: string;
   readonly lengthNm: number;
 }
 
-/** The catalogue's rails not under the minimum, in catalogue order; of equal lengths only the first. */
-export function allowedRails(components: readonly Component[], minimumNm: number): readonly Rail[] {
+/** Pieces of a kind not under the minimum, in catalogue order; of equal lengths only the first. */
+export function allowedLengths(
+  components: readonly Component[],
+  wanted: ComponentKind,
+  minimumNm: number,
+): readonly Rail[] {
   const rails = new Map<number, Rail>();
   for (const { kind, code, lengthNm } of components) {
-    if (kind !== 'stiffening-rail' || lengthNm === undefined || lengthNm < minimumNm) continue;
+    if (kind !== wanted || lengthNm === undefined || lengthNm < minimumNm) continue;
     if (!rails.has(lengthNm)) rails.set(lengthNm, { code, lengthNm });
   }
   return [...rails.values()];
-}
-
-export function shortestRail(rails: readonly Rail[]): Rail | undefined {
-  return rails.toSorted((one, other) => one.lengthNm - other.lengthNm)[0];
 }
 
 /** More rails than this in one line is a length typed wrongly. */

@@ -1,10 +1,10 @@
 // The take-off of a design: what it is made of, each line with its reasons, what the rules find, and everything
 // that its elevation is drawn from. One pass over the rules in a fixed order; every rule has a file of its own.
 import { type Answer, answer } from '../answer.ts';
-import { ruleNames, type RuleTables } from '../catalogue/rules.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
 import { rectangleNm2 } from '../units/area.ts';
 import { type Ratio, roundHalfAway } from '../units/exact.ts';
+import { absentTables, weightless } from './absent-tables.ts';
 import type { DesignGeometry } from './design.ts';
 import { takeFillerLocks } from './filler-locks.ts';
 import type { Finding, PointNm, Taken } from './findings.ts';
@@ -12,10 +12,14 @@ import { findGaps } from './gaps.ts';
 import { type PlacedHook, takeHooks } from './hooks.ts';
 import { fillerJoints, panelJoints } from './joints.ts';
 import { takeLocks } from './locks.ts';
+import { findOffGrid } from './off-grid.ts';
 import { findOnSide } from './on-side.ts';
 import { findOutsideFace, findOverlaps } from './overlaps.ts';
+import { permittedPressure, type PermittedPressure } from './permitted-pressure.ts';
 import { type Gang, placeDesign, type Rectangle, type StandingPanel } from './placed.ts';
-import { type PlacedRail, takeRails } from './rails.ts';
+import type { RailMove } from './rail-clash.ts';
+import { takeRails } from './rails.ts';
+import type { PlacedRail } from './rails-of-table.ts';
 import { takeBraces, takeBrackets } from './spaced.ts';
 import { tieHoles } from './ties.ts';
 import { centreOfGravity, takeOffLines, type TakeOffLine, totalGrams } from './weights.ts';
@@ -45,7 +49,16 @@ export interface TakeOff {
   readonly fillers: readonly DrawnPiece[];
   readonly joints: readonly LockedJoint[];
   readonly rails: readonly PlacedRail[];
+  /** Rails that are moved between the pick and the pour; empty where all stay on. */
+  readonly railMoves: readonly RailMove[];
   readonly hooks: readonly PlacedHook[];
+  /** Everywhere that the rule tables let a hook stand, from left to right. */
+  readonly hookPlaces: readonly PointNm[];
+  /** Brackets at the top edge, shoes of braces at the foot, evenly spaced. */
+  readonly brackets: readonly PointNm[];
+  readonly braces: readonly PointNm[];
+  /** Null where the catalogue does not tell it of every panel as it stands. */
+  readonly permittedPressure: PermittedPressure | null;
   /** Present where the rule tables ask for the holes of ties. */
   readonly holes?: readonly PointNm[];
   /** Least left and bottom edge: the lower left corner of the gang. */
@@ -75,19 +88,26 @@ export function takeOff(system: PanelSystem, design: DesignGeometry): Answer<Tak
   const locks = takeLocks(gang, joints, rules);
   const fillerLocks = takeFillerLocks(gang, overFillers, rules);
   const rails = takeRails(gang, joints, components, rules);
-  const results = [locks, fillerLocks, rails, takeBrackets(gang, rules), takeBraces(gang, rules)];
+  const brackets = takeBrackets(gang, components, rules);
+  const braces = takeBraces(gang, rules);
+  const results = [locks, fillerLocks, rails, brackets, braces];
   const withoutHooks = [...gang.panels.map(panelTaken), ...results.flatMap((result) => result.taken)];
   const weightGrams = totalGrams(takeOffLines(system, withoutHooks));
   const centre = centreOfGravity(gang);
   const hooks = takeHooks(gang, joints, weightGrams, centre.x, rules);
+  const lines = takeOffLines(system, [...withoutHooks, ...hooks.taken]);
+  const pressure = permittedPressure(gang);
   return answer({
-    lines: takeOffLines(system, [...withoutHooks, ...hooks.taken]),
+    lines,
     findings: [
       ...findOverlaps(gang),
       ...findGaps(gang, rules),
       ...findOutsideFace(gang, design.face),
       ...findOnSide(gang, rules),
+      ...findOffGrid(gang, joints, rules),
       ...[...results, hooks].flatMap((result) => result.findings),
+      ...weightless(gang, lines),
+      ...pressure.findings,
       ...absentTables(rules),
     ],
     panels: gang.panels.map((panel) => ({ panel: panel.panel.code, onSide: panel.onSide, ...drawn(panel) })),
@@ -97,7 +117,12 @@ export function takeOff(system: PanelSystem, design: DesignGeometry): Answer<Tak
       ...overFillers.map((joint, index) => lockedJoint(joint, fillerLocks.locks[index])),
     ],
     rails: rails.rails,
+    railMoves: rails.moves,
     hooks: hooks.hooks,
+    hookPlaces: hooks.places,
+    brackets: brackets.places,
+    braces: braces.places,
+    permittedPressure: pressure.permitted,
     ...(rules.ties?.holes === true && { holes: tieHoles(gang) }),
     origin: { xNm: gang.extent.leftNm, yNm: gang.extent.bottomNm },
     widthNm: gang.widthNm,
@@ -131,27 +156,4 @@ function areaNm2({ panels, fillers }: Gang): bigint {
 
 function nearest({ over, under }: Ratio): number {
   return Number(roundHalfAway(over, under));
-}
-
-const whatIsAbsent: Readonly<Record<(typeof ruleNames)[number], string>> = {
-  locks: 'locks are',
-  fillerLocks: 'adjustable locks over fillers are',
-  rails: 'stiffening rails and their bolts are',
-  hooks: 'lifting hooks are',
-  onSide: 'panels on their side are',
-  brackets: 'walkway brackets are',
-  braces: 'braces are',
-  ties: 'holes for ties are',
-};
-
-/** What no table takes off is said, so that nobody takes its absence for a zero. */
-function absentTables(rules: RuleTables): readonly Finding[] {
-  return ruleNames
-    .filter((name) => rules[name] === undefined)
-    .map((name) => ({
-      rule: name,
-      severity: 'note' as const,
-      message: `There is no rule table for this: ${whatIsAbsent[name]} not ${name === 'onSide' ? 'checked' : 'taken off'}.`,
-      where: name,
-    }));
 }

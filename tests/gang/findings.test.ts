@@ -239,8 +239,14 @@ describe('rails', () => {
     const found = taken(systemWith({ rails: table }), designOf(stack));
     // 8 + 6 = 14 ft is the least that two rails of 3, 6 and 8 ft reach; the upper one overlaps both panels
     expect(found.rails.filter(({ line }) => line === 0)).toEqual([
-      { component: 'R8', direction: 'upright', xNm: 0, yNm: 0, lengthNm: 8 * foot, bolts: 1, line: 0 },
-      { component: 'R6', direction: 'upright', xNm: 0, yNm: 8 * foot, lengthNm: 6 * foot, bolts: 2, line: 0 },
+      {
+        ...{ component: 'R8', direction: 'upright', xNm: 0, yNm: 0, lengthNm: 8 * foot, line: 0 },
+        ...{ bolts: 1, boltPlaces: [at(0, 4 * foot)], neededFor: 'both' },
+      },
+      {
+        ...{ component: 'R6', direction: 'upright', xNm: 0, yNm: 8 * foot, lengthNm: 6 * foot, line: 0 },
+        ...{ bolts: 2, boltPlaces: [at(0, 8.5 * foot), at(0, 11 * foot)], neededFor: 'both' },
+      },
     ]);
     expect(quantities(found)).toMatchObject({ R8: 2, R6: 2, RB: 6 });
   });
