@@ -1,6 +1,16 @@
 // Undo and redo for edits of the plan and its pours: each kept edit says how to take it back, which is
-// itself a command to the core. Platform shortcuts; the desktop's menu calls the same two functions.
-import { createContext, type ReactNode, useCallback, useContext, useMemo, useRef, useState } from 'react';
+// itself a command to the core. Platform shortcuts; the desktop's menu calls the same two functions. While an
+// editor with a history of its own is open, keys and buttons speak to that history instead.
+import {
+  createContext,
+  type ReactNode,
+  useCallback,
+  useContext,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import { useWindowKeys } from './window-keys.ts';
 
 interface Edit {
@@ -10,17 +20,31 @@ interface Edit {
   readonly redo: () => Promise<unknown>;
 }
 
-export interface UndoStack {
-  readonly remember: (edit: Edit) => void;
+/** What an editor has done and not saved yet. */
+export interface OwnHistory {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly undoWords: string | null;
   readonly redoWords: string | null;
+}
+
+export interface UndoStack extends OwnHistory {
+  readonly remember: (edit: Edit) => void;
   /** The last thing undone, redone or refused, for the status line. */
   readonly said: string | null;
 }
 
 const UndoContext = createContext<UndoStack | null>(null);
+const OwnContext = createContext<(history: OwnHistory | null) => void>(() => undefined);
+
+/** From now until the editor closes, undo and redo are its own: the plan's edits lie behind it untouched. */
+export function useOwnHistory(history: OwnHistory): void {
+  const tell = useContext(OwnContext);
+  useLayoutEffect(() => {
+    tell(history);
+    return () => tell(null);
+  }, [tell, history]);
+}
 
 export function useUndo(): UndoStack {
   const stack = useContext(UndoContext);
@@ -36,6 +60,7 @@ interface Stacks {
 export function UndoProvider(props: { readonly children: ReactNode }): ReactNode {
   const [stacks, setStacks] = useState<Stacks>({ done: [], undone: [] });
   const [said, setSaid] = useState<string | null>(null);
+  const [own, setOwn] = useState<OwnHistory | null>(null);
   const busy = useRef(false);
 
   const remember = useCallback((edit: Edit) => {
@@ -63,8 +88,14 @@ export function UndoProvider(props: { readonly children: ReactNode }): ReactNode
     }
   }, []);
 
-  const undo = useCallback(() => void step(stacks.done.at(-1), 'undo'), [step, stacks]);
-  const redo = useCallback(() => void step(stacks.undone.at(-1), 'redo'), [step, stacks]);
+  const undo = useCallback(
+    () => (own === null ? void step(stacks.done.at(-1), 'undo') : own.undo()),
+    [own, step, stacks],
+  );
+  const redo = useCallback(
+    () => (own === null ? void step(stacks.undone.at(-1), 'redo') : own.redo()),
+    [own, step, stacks],
+  );
   useUndoKeys(undo, redo);
 
   const stack = useMemo<UndoStack>(
@@ -72,13 +103,17 @@ export function UndoProvider(props: { readonly children: ReactNode }): ReactNode
       remember,
       undo,
       redo,
-      said,
-      undoWords: stacks.done.at(-1)?.words ?? null,
-      redoWords: stacks.undone.at(-1)?.words ?? null,
+      said: own === null ? said : null,
+      undoWords: own === null ? (stacks.done.at(-1)?.words ?? null) : own.undoWords,
+      redoWords: own === null ? (stacks.undone.at(-1)?.words ?? null) : own.redoWords,
     }),
-    [remember, undo, redo, said, stacks],
+    [remember, undo, redo, said, own, stacks],
   );
-  return <UndoContext value={stack}>{props.children}</UndoContext>;
+  return (
+    <OwnContext value={setOwn}>
+      <UndoContext value={stack}>{props.children}</UndoContext>
+    </OwnContext>
+  );
 }
 
 function useUndoKeys(undo: () => void, redo: () => void): void {

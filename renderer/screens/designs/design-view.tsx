@@ -39,6 +39,7 @@ function Shown(props: { readonly design: DesignDetail }): ReactNode {
       <div className="design-parts">
         <div className="design-drawing">
           <Elevation
+            name={design.summary.code}
             design={design}
             marks={marks}
             findings={findings}
@@ -49,7 +50,7 @@ function Shown(props: { readonly design: DesignDetail }): ReactNode {
           <Legend design={design} />
         </div>
         <div className="design-tables">
-          <TakeoffTable design={design} lit={lit} onPoint={setPointed} />
+          <TakeoffTable design={design} ruleVersion={design.ruleVersion} lit={lit} onPoint={setPointed} />
           <div>
             <FindingsList findings={findings} lit={lit} onPoint={setPointed} />
             <WhereItStands turns={design.turns} />

@@ -2,26 +2,31 @@
 // the legend that says in words what each sign is.
 import type { ReactNode } from 'react';
 import { useUnits } from '../../parts/units.tsx';
-import type { DesignDetail } from './design-shapes.ts';
+import type { ShownTakeOff } from './design-shapes.ts';
 import { type Scale, toPx } from './elevation-view.ts';
 import { scaleBarNm } from './scale-bar.ts';
 
-function edgeWords(kind: string): string {
+export function edgeWords(kind: string): string {
   return kind === 'open' ? 'open edge' : kind.replaceAll('-', ' ');
 }
 
-export function EdgeNames(props: { readonly design: DesignDetail; readonly scale: Scale }): ReactNode {
-  const { design, scale } = props;
-  const { widthNm, heightNm } = design.summary;
+/** Along the sides of a gang whose lower left corner is the scale's. */
+export function EdgeNames(props: {
+  readonly edges: { readonly left: string; readonly right: string };
+  readonly widthNm: number;
+  readonly heightNm: number;
+  readonly scale: Scale;
+}): ReactNode {
+  const { edges, widthNm, heightNm, scale } = props;
   const left = toPx(scale, { xNm: 0, yNm: heightNm / 2 });
   const right = toPx(scale, { xNm: widthNm, yNm: heightNm / 2 });
   return (
     <g className="edge-names" textAnchor="middle">
       <text x={left.x - 12} y={left.y} transform={`rotate(-90 ${left.x - 12} ${left.y})`}>
-        {edgeWords(design.edges.left)}
+        {edgeWords(edges.left)}
       </text>
       <text x={right.x + 20} y={right.y} transform={`rotate(-90 ${right.x + 20} ${right.y})`}>
-        {edgeWords(design.edges.right)}
+        {edgeWords(edges.right)}
       </text>
     </g>
   );
@@ -47,7 +52,7 @@ function has(count: number, entry: ReactNode): ReactNode {
   return count === 0 ? null : entry;
 }
 
-export function Legend(props: { readonly design: DesignDetail }): ReactNode {
+export function Legend(props: { readonly design: ShownTakeOff }): ReactNode {
   const { design } = props;
   return (
     <ul className="legend" aria-label="What the signs are">

@@ -1,6 +1,6 @@
 // Everything that is drawn on an elevation, as marks in nanometres: what it is, where it stands, and which
 // take-off lines count it. Nothing here knows of pixels, so that tests can hold it against the design.
-import type { DesignDetail, PointNm, RectangleNm } from './design-shapes.ts';
+import type { PointNm, RectangleNm, ShownTakeOff } from './design-shapes.ts';
 import { fillerOfJoint, locksAlong } from './joint-marks.ts';
 
 interface MarkBase {
@@ -35,6 +35,7 @@ export interface RailMark extends MarkBase, PointNm {
   readonly direction: 'upright' | 'level';
   readonly lengthNm: number;
   readonly bolts: number;
+  readonly boltPlaces: readonly PointNm[];
 }
 
 export interface HookMark extends MarkBase, PointNm {
@@ -48,7 +49,7 @@ export interface HoleMark extends MarkBase, PointNm {
 
 export type Mark = PanelMark | FillerMark | JointMark | RailMark | HookMark | HoleMark;
 
-type Lines = DesignDetail['lines'];
+type Lines = ShownTakeOff['lines'];
 
 /** Take-off lines that name this very point as a reason under a rule that begins with one of `rules`. */
 function linesAt(lines: Lines, point: PointNm, rules: readonly string[]): string[] {
@@ -73,7 +74,7 @@ function linesUnder(lines: Lines, start: string): string[] {
 }
 
 /** All marks in the order of drawing: locks come after rails so that they can be counted behind them. */
-export function elevationMarks(design: DesignDetail): Mark[] {
+export function elevationMarks(design: ShownTakeOff): Mark[] {
   const { lines } = design;
   const panelCodes = new Set(design.panels.map(({ panel }) => panel));
   const hookLines = linesUnder(lines, 'hook').filter((code) => !panelCodes.has(code));
@@ -99,6 +100,7 @@ export function elevationMarks(design: DesignDetail): Mark[] {
       yNm: rail.yNm,
       lengthNm: rail.lengthNm,
       bolts: rail.bolts,
+      boltPlaces: boltsAlong(rail),
       lines: [...new Set([rail.component, ...linesAt(lines, rail, ['rail'])])],
     })),
     ...design.joints.map((joint, index) => jointMark(design, joint, index)),
@@ -117,7 +119,7 @@ export function elevationMarks(design: DesignDetail): Mark[] {
   ];
 }
 
-function jointMark(design: DesignDetail, joint: DesignDetail['joints'][number], index: number): JointMark {
+function jointMark(design: ShownTakeOff, joint: ShownTakeOff['joints'][number], index: number): JointMark {
   const filler = joint.kind === 'filler' ? fillerOfJoint(joint, design.fillers) : undefined;
   const direction = filler === undefined ? plainDirection(joint.kind) : filler.direction;
   const spanNm = filler === undefined ? 0 : filler.spanNm;
@@ -134,7 +136,15 @@ function jointMark(design: DesignDetail, joint: DesignDetail['joints'][number], 
   };
 }
 
-function plainDirection(kind: DesignDetail['joints'][number]['kind']): 'upright' | 'level' {
+/** Where no table gives their places they are only spread, to be counted. */
+function boltsAlong({ xNm, yNm, direction, lengthNm, bolts }: ShownTakeOff['rails'][number]): PointNm[] {
+  return Array.from({ length: bolts }, (_, index) => {
+    const along = Math.round((lengthNm * (2 * index + 1)) / (2 * bolts));
+    return direction === 'upright' ? { xNm, yNm: yNm + along } : { xNm: xNm + along, yNm };
+  });
+}
+
+function plainDirection(kind: ShownTakeOff['joints'][number]['kind']): 'upright' | 'level' {
   return kind === 'horizontal' ? 'level' : 'upright';
 }
 

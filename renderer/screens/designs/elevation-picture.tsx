@@ -1,7 +1,7 @@
 // The drawing itself: dimensions at the back, then pieces, the words on panels, the centre of gravity, pins.
 import { type ReactNode, useId, useMemo } from 'react';
 import type { Units } from '../../parts/units.tsx';
-import type { DesignDetail } from './design-shapes.ts';
+import type { ShownTakeOff } from './design-shapes.ts';
 import { dimensionChains } from './dimension-chains.ts';
 import { Dimensions } from './elevation-dimensions.tsx';
 import { EdgeNames } from './elevation-frame.tsx';
@@ -16,7 +16,7 @@ import type { Lit, Pointed } from './lit.ts';
 import { PanelWords } from './panel-words.tsx';
 
 export interface PictureProps {
-  readonly design: DesignDetail;
+  readonly design: ShownTakeOff;
   readonly marks: readonly Mark[];
   readonly findings: readonly NumberedFinding[];
   readonly lit: Lit;
@@ -43,7 +43,7 @@ export function ElevationPicture(
     <svg width={frame.widthPx} height={frame.heightPx} aria-hidden="true">
       <Hatch id={hatch} />
       {chains === undefined ? null : <Dimensions chains={chains} {...parts} />}
-      <EdgeNames design={design} scale={scale} />
+      <EdgeNames edges={design.edges} widthNm={design.widthNm} heightNm={design.heightNm} scale={scale} />
       <g className={lit.marks === null ? 'pieces' : 'pieces some-lit'}>
         {marks.map((mark) => (
           <Piece
@@ -79,7 +79,7 @@ export function ElevationPicture(
   );
 }
 
-function Hatch(props: { readonly id: string }): ReactNode {
+export function Hatch(props: { readonly id: string }): ReactNode {
   return (
     <defs>
       <pattern id={props.id} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -90,8 +90,8 @@ function Hatch(props: { readonly id: string }): ReactNode {
 }
 
 /** What words on a panel must not hide: holes, level rails, the centre of gravity. */
-function boxInTheWay(
-  mark: Mark | (DesignDetail['centreOfGravity'] & { readonly kind: 'centre' }),
+export function boxInTheWay(
+  mark: Mark | (ShownTakeOff['centreOfGravity'] & { readonly kind: 'centre' }),
   scale: Scale,
 ): readonly BoxPx[] {
   const { x, y } = toPx(scale, mark);

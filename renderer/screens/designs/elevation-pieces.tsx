@@ -166,10 +166,9 @@ function RailPiece(props: PieceProps<RailMark>): ReactNode {
   return (
     <>
       <rect className="rail" {...shape} />
-      {Array.from({ length: mark.bolts }, (_, index) => {
-        const along = (length * (2 * index + 1)) / (2 * mark.bolts);
-        const at = upright ? { cx: x, cy: y - along } : { cx: x + along, cy: y };
-        return <circle key={index} className="rail-bolt" {...at} r={2.2} />;
+      {mark.boltPlaces.map((place) => {
+        const at = toPx(scale, place);
+        return <circle key={`${place.xNm} ${place.yNm}`} className="rail-bolt" cx={at.x} cy={at.y} r={2.2} />;
       })}
     </>
   );

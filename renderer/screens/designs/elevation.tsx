@@ -15,9 +15,9 @@ const margins = { leftPx: 96, rightPx: 76, topPx: 64, bottomPx: 92 };
 /** The same in style/print.css. */
 const onPaper = { widthPx: paperWidthPx, heightPx: 610 };
 
-export function Elevation(props: PictureProps): ReactNode {
+export function Elevation(props: PictureProps & { readonly name: string }): ReactNode {
   const { design, marks, onPin } = props;
-  const { summary, centreOfGravity } = design;
+  const { centreOfGravity } = design;
   const units = useUnits();
   const keysId = useId();
   const [frameRef, frame] = useSize<HTMLDivElement>(onPaper);
@@ -27,7 +27,7 @@ export function Elevation(props: PictureProps): ReactNode {
     marks,
     onPin,
   );
-  const scale = seen(fit(summary, frame, margins), view);
+  const scale = seen(fit(design, frame, margins), view);
   // The click that ends a drag points at nothing.
   const pin = (pointed: Pointed | null): void => {
     if (!dragging.dragged()) onPin(pointed);
@@ -35,7 +35,7 @@ export function Elevation(props: PictureProps): ReactNode {
   const centreWords = `centre of gravity of the panels: ${units.length(centreOfGravity.xNm)} along, ${units.length(
     centreOfGravity.yNm,
   )} up`;
-  const size = `${units.length(summary.widthNm)} long, ${units.length(summary.heightNm)} high`;
+  const size = `${units.length(design.widthNm)} long, ${units.length(design.heightNm)} high`;
 
   return (
     <figure className="elevation">
@@ -45,7 +45,7 @@ export function Elevation(props: PictureProps): ReactNode {
         className="elevation-frame"
         ref={frameRef}
         role="application"
-        aria-label={`Elevation of ${summary.code} seen from the back, ${size}, ${design.panels.length} panels; ${centreWords}`}
+        aria-label={`Elevation of ${props.name} seen from the back, ${size}, ${design.panels.length} panels; ${centreWords}`}
         aria-describedby={keysId}
         // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- as above
         tabIndex={0}

@@ -1,16 +1,19 @@
 // The take-off: a line a component with its weight, and behind each line the reasons for its number.
 import { type ReactNode, useState } from 'react';
 import { useUnits } from '../../parts/units.tsx';
-import type { DesignDetail, TakeoffLine } from './design-shapes.ts';
+import type { ShownTakeOff, TakeoffLine } from './design-shapes.ts';
 import type { Lit, Pointed } from './lit.ts';
 import { placeInWords, reasonGroups } from './reason-words.ts';
 
 export function TakeoffTable(props: {
-  readonly design: DesignDetail;
+  readonly design: ShownTakeOff;
+  /** Of the rule tables; null while they are those in force. */
+  readonly ruleVersion: number | null;
   readonly lit: Lit;
   readonly onPoint: (pointed: Pointed | null) => void;
 }): ReactNode {
-  const { lines, summary } = props.design;
+  const { lines, weightGrams } = props.design;
+  const pieces = lines.reduce((sum, line) => sum + line.quantity, 0);
   const units = useUnits();
   const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
   const toggle = (component: string): void =>
@@ -24,7 +27,7 @@ export function TakeoffTable(props: {
     <section aria-labelledby="takeoff-head">
       <div className="part-head">
         <h2 id="takeoff-head">Take-off</h2>
-        <span className="soft">by rule table {props.design.ruleVersion}</span>
+        {props.ruleVersion === null ? null : <span className="soft">by rule table {props.ruleVersion}</span>}
         <button
           type="button"
           className="quiet part-end"
@@ -61,8 +64,8 @@ export function TakeoffTable(props: {
         <tfoot>
           <tr>
             <td colSpan={2}>{props.design.hooks.length > 0 ? 'All; weight without hooks' : 'All pieces'}</td>
-            <td className="numeric">{summary.pieces}</td>
-            <td className="numeric">{units.weight(summary.weightGrams)}</td>
+            <td className="numeric">{pieces}</td>
+            <td className="numeric">{units.weight(weightGrams)}</td>
           </tr>
         </tfoot>
       </table>

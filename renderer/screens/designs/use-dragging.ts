@@ -14,13 +14,14 @@ interface Handlers {
   readonly onPointerUp: (event: PointerEvent) => void;
 }
 
-export function useDragging(setView: (change: (view: View) => View) => void): Dragging {
+/** `button` is the one that moves it: the left one where nothing else is dragged, else the middle one. */
+export function useDragging(setView: (change: (view: View) => View) => void, button: 0 | 1 = 0): Dragging {
   const from = useRef<{ x: number; y: number } | null>(null);
   const wayPx = useRef(0);
   const handlers: Handlers = {
     onPointerDown: (event) => {
       wayPx.current = 0;
-      if (event.button === 0) from.current = { x: event.clientX, y: event.clientY };
+      if (event.button === button) from.current = { x: event.clientX, y: event.clientY };
     },
     onPointerMove: (event) => {
       const start = from.current;

@@ -54,7 +54,10 @@ export function useElevationView(
 }
 
 /** The wheel zooms about the pointer. Listened to by hand, as the page must not scroll meanwhile. */
-function useWheel(ref: RefObject<HTMLElement | null>, setView: (change: (view: View) => View) => void): void {
+export function useWheel(
+  ref: RefObject<HTMLElement | null>,
+  setView: (change: (view: View) => View) => void,
+): void {
   useEffect(() => {
     const element = ref.current;
     if (element === null) return undefined;

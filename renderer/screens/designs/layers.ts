@@ -1,0 +1,37 @@
+// What of an elevation is drawn: each kind of mark can be switched off. Kept while the page is open, the same
+// for every design.
+import { useSyncExternalStore } from 'react';
+
+export const layers = [
+  ['joints', 'joints and locks'],
+  ['rails', 'rails and bolts'],
+  ['platform', 'brackets'],
+  ['braces', 'braces'],
+  ['holes', 'tie holes'],
+  ['hooks', 'hooks and hook places'],
+  ['centre', 'centre of gravity'],
+  ['words', 'panel names'],
+  ['dimensions', 'dimensions'],
+  ['findings', 'findings'],
+] as const;
+
+export type Layer = (typeof layers)[number][0];
+
+let hidden: ReadonlySet<Layer> = new Set();
+const listeners = new Set<() => void>();
+
+/** The layers that are not drawn. */
+export function useHiddenLayers(): ReadonlySet<Layer> {
+  return useSyncExternalStore(
+    (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    () => hidden,
+  );
+}
+
+export function showLayers(shown: ReadonlySet<Layer>): void {
+  hidden = new Set(layers.map(([layer]) => layer).filter((layer) => !shown.has(layer)));
+  for (const listener of listeners) listener();
+}
