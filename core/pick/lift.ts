@@ -1,7 +1,7 @@
 // Hooks and slings under one load: how many hooks it takes, what each carries and pulls, and what that breaks.
 // Weights in whole grams, places along the gang in nanometres.
 import { type Answer, answer, refuse } from '../answer.ts';
-import { type Finding, shown } from '../gang/findings.ts';
+import { type Finding, type Place, shown } from '../gang/findings.ts';
 import { ceilDivide, type Ratio, ratioNumber } from '../units/exact.ts';
 import { evenLoads, hookLoads, isGreater, isOffMean, isOutside, middleOf } from './hook-loads.ts';
 import { shownWeight } from './shown-weight.ts';
@@ -28,6 +28,8 @@ export interface Lift {
   readonly flattestDeg?: number;
   /** What one leg of the sling may pull, where it is entered. */
   readonly legCapacityGrams?: number;
+  /** Where a hook is said to be in a finding; absent: by its number. */
+  readonly placeOfHook?: (index: number) => Place;
 }
 
 export interface LiftedHook {
@@ -160,11 +162,12 @@ function angleFindings({ sling, flattestDeg = 30 }: Lift): readonly Finding[] {
 }
 
 /** One finding a hook over its capacity, and one a leg over its own. */
-function overloaded({ hooks, sling, legCapacityGrams }: Lift, loads: readonly Ratio[]): readonly Finding[] {
+function overloaded(lift: Lift, loads: readonly Ratio[]): readonly Finding[] {
+  const { hooks, sling, legCapacityGrams } = lift;
   const { capacityGrams, ratedFor } = hooks;
   return loads.flatMap((load, index): readonly Finding[] => {
     const place = hooks.positionsNm?.[index];
-    const where = `hook ${index + 1}`;
+    const where = lift.placeOfHook?.(index) ?? `hook ${index + 1}`;
     const at = place === undefined ? '' : ` at ${shown(place)}`;
     const grams = ratioNumber(load.over, load.under);
     const pull = shownWeight(Math.ceil(grams / sling.sine));

@@ -37,6 +37,8 @@ export const pickSetup = z.strictObject({
   ]),
   /** Slings and shackles. */
   slingsGrams: grams,
+  /** What one leg of the sling may pull at any angle, by its tag; absent: not entered and not checked. */
+  legCapacityGrams: z.exactOptional(z.int().min(1)),
   /** Rigging that shares the load evenly among more than two hooks, by name; its weight is added. */
   equalisingGear: z.strictObject({ name: text.min(1), weightGrams: grams }).nullable(),
   /** Share of the gang's weight added for concrete left on it. */
