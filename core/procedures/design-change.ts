@@ -38,13 +38,19 @@ export function designChange(design: Design, before: TakeOff | null, after: Take
   return same ? null : { design: design.code, name: design.name, lines, ...weights, ...findings };
 }
 
-/** Only what differs, in the order of the lines. */
+/** Only what differs, in the order in which both take-offs list it. */
 export function changedLines(before: readonly TakeOffLine[], after: readonly TakeOffLine[]) {
   const was = new Map(before.map((line) => [line.component, line.quantity]));
   const is = new Map(after.map((line) => [line.component, line.quantity]));
-  const names = new Map([...before, ...after].map((line) => [line.component, line.name]));
-  return [...names]
-    .map(([component, name]) => ({
+  const order = [...before];
+  let at = 0;
+  for (const line of after) {
+    const place = order.findIndex(({ component }) => component === line.component);
+    if (place < 0) order.splice(at, 0, line);
+    at = (place < 0 ? at : place) + 1;
+  }
+  return order
+    .map(({ component, name }) => ({
       component,
       name,
       before: was.get(component) ?? 0,

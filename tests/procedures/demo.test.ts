@@ -95,6 +95,31 @@ describe('what is read', () => {
     expect(touched.map((day) => day.date)).toEqual(['2026-03-11']);
   });
 
+  test('a design drafted is what it is when read, a row typed is that design, and its states are compared', async () => {
+    const read = await host.ask('design.read', { design: 'GBL' });
+    const draft = await host.ask('design.draft', { system: 'OMB', geometry: read.geometry, design: 'GBL' });
+    expect(draft.lines).toEqual(read.lines);
+    expect(draft.sameAs).toEqual([{ design: 'GBR', how: 'mirrored' }]);
+    const { geometry } = await host.ask('design.row', {
+      system: 'OMB',
+      text: read.rowText.us ?? '',
+      units: 'us',
+    });
+    expect(geometry.panels).toEqual(read.geometry.panels);
+    const { revisions } = await host.ask('design.revisions', { design: 'GBL' });
+    expect(revisions.map((each) => each.number)).toEqual([1]);
+    const compared = await host.ask('design.compare', { design: 'GBL', before: 1, after: 1 });
+    expect([compared.lines, compared.panelsOnlyBefore, compared.findingsNew]).toEqual([[], [], []]);
+  });
+
+  test('rule tables in force change no design', async () => {
+    const { system, rules, version } = await host.ask('rules.read', {});
+    expect(version).toBe(1);
+    const { problems, changes, unchanged } = await host.ask('rules.check', { system, rules });
+    expect([problems, changes]).toEqual([[], []]);
+    expect(unchanged).toBeGreaterThan(8);
+  });
+
   test('a design is drawn from its lower left corner and its lines weigh what its summary says', async () => {
     const { designs } = await host.ask('design.list', {});
     expect(designs.length).toBeGreaterThan(8);
@@ -163,6 +188,25 @@ describe('what is written', () => {
     const tooMany = { ...movement, id: 'movement-4', quantity: 100_000 };
     const refused = await host.refused('yard.move', { commandId: 'command-move-2', movements: [tooMany] });
     expect(refused).toBe('not-enough');
+  });
+
+  test('a design is kept and taken out, and one that a pour needs stays', async () => {
+    const { summary, geometry, assembleH, breakDownH } = await host.ask('design.read', { design: 'GBL' });
+    const { name, system, revision, hand } = summary;
+    const design = { code: 'NEW', name, system, revision, hand, geometry, assembleH, breakDownH };
+    const save = { commandId: 'command-design-1', design, isNew: true };
+    expect((await host.ask('design.save', save)).sameAs).toContainEqual({ design: 'GBL', how: 'same' });
+    const remove = { commandId: 'command-design-2', design: 'NEW' };
+    expect((await host.ask('design.remove', remove)).removed).toEqual(design);
+    const needed = { commandId: 'command-design-3', design: 'GA' };
+    expect(await host.refused('design.remove', needed)).toBe('design-needed');
+  });
+
+  test('rule tables kept unchanged are no new version', async () => {
+    const { system, systems, rules } = await host.ask('rules.read', {});
+    const systemName = systems[0]?.name ?? '';
+    const save = { commandId: 'command-rules-1', system, systemName, rules };
+    expect(await host.ask('rules.save', save)).toEqual({ version: 1 });
   });
 
   test('a pour is saved, refused where it closes before it is set, and removed', async () => {
