@@ -4,6 +4,7 @@ import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import type { BookProblem } from './book.ts';
 import { checkNumbers, checkReadable } from './check-readable.ts';
+import { checkRevisions } from './check-revisions.ts';
 import { checkSchema } from './check-schema.ts';
 import type { Migration } from './migration.ts';
 import { isDamage, sqliteCode } from './refused.ts';
@@ -16,6 +17,7 @@ const looks: readonly (readonly [BookProblem['check'], Look])[] = [
   ['integrity', checkSchema],
   ['foreign-keys', checkForeignKeys],
   ['integrity', checkReadable],
+  ['integrity', checkRevisions],
   ['ledger', checkNumbers],
   ['ledger', checkBalance],
   ['ledger', checkNeverBelowZero],

@@ -4,19 +4,36 @@ import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import type { BookProblem } from './book.ts';
 import { readComponents, readRuleVersions } from './catalogue.ts';
-import { readDesigns } from './designs.ts';
+import { readDesignRevisions, readDesigns } from './designs.ts';
 import { readJobs, readLatestPlan } from './jobs.ts';
 import { readMovements } from './ledger.ts';
+import { readCranes, readPickSetup } from './picks.ts';
 import { readPours } from './pours.ts';
 import { sqliteCode } from './refused.ts';
 import type { BookTables } from './tables.ts';
 
 export async function checkReadable(db: Kysely<BookTables>): Promise<readonly BookProblem[]> {
   const jobs = await db.selectFrom('job').select('code').orderBy('code').execute();
+  const saved = await db
+    .selectFrom('design_revision')
+    .select('design as code')
+    .distinct()
+    .orderBy('design')
+    .execute();
+  const picked = await db.selectFrom('pick_setup').select('design as code').orderBy('design').execute();
   const readings: readonly (readonly [string, () => Promise<unknown>])[] = [
     ['The components', () => readComponents(db)],
     ['The rule tables', () => readRuleVersions(db)],
     ['The designs', () => readDesigns(db)],
+    ...saved.map(({ code }): [string, () => Promise<unknown>] => [
+      `The saved states of ${code}`,
+      () => readDesignRevisions(db, code),
+    ]),
+    ['The cranes', () => readCranes(db)],
+    ...picked.map(({ code }): [string, () => Promise<unknown>] => [
+      `The pick of ${code}`,
+      () => readPickSetup(db, code),
+    ]),
     ['The jobs', () => readJobs(db)],
     ['The newest movement', () => readMovements(db, { limit: 1 })],
     ...jobs.flatMap(({ code }): [string, () => Promise<unknown>][] => [

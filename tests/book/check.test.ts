@@ -76,6 +76,31 @@ describe('A check of the book', () => {
       'The table mine does not belong to a book.',
     ],
     [
+      'a saved state of a design that is none',
+      `INSERT INTO design_revision VALUES ('G1', 1, 'G', 'S', 'A', 'left', '{"panels":1}', 1, 1, 0, NULL)`,
+      expect.stringContaining('The saved states of G1 cannot be read: '),
+    ],
+    [
+      'a saved state taken out',
+      `INSERT INTO design_revision VALUES ('G1', 2, 'G', 'S', 'A', 'left', '{}', 1, 1, 0, NULL)`,
+      'Design G1 has the saved state 2 as its last, and 1 are there: some were taken out.',
+    ],
+    [
+      'a design without its saved state',
+      `INSERT INTO design VALUES ('G1', 'G', 'S', 'A', 'left', '{}', 1, 1)`,
+      'Design G1 is not as it was last saved.',
+    ],
+    [
+      'a crane that is none',
+      `INSERT INTO crane VALUES ('K1', '{"code":"K1"}')`,
+      expect.stringContaining('The cranes cannot be read: '),
+    ],
+    [
+      'a pick that is none',
+      `INSERT INTO design VALUES ('G1', 'G', 'S', 'A', 'left', '{}', 1, 1); INSERT INTO pick_setup VALUES ('G1', '{}')`,
+      expect.stringContaining('The pick of G1 cannot be read: '),
+    ],
+    [
       'tie holes that are none',
       `UPDATE component SET tie_holes_nm = '{"a":1}' WHERE code = 'P1'`,
       expect.stringContaining('The components cannot be read: '),

@@ -8,9 +8,16 @@ import { openBook } from '../../core/book/open.ts';
 import { allMigrations } from '../../migrations/all.ts';
 import { aFolder, aYard, done, now, opened, openingFigure, rawHandle } from './a-book.ts';
 
-const second: Migration = { number: 2, name: 'colours', sql: 'ALTER TABLE component ADD COLUMN colour TEXT' };
+/** What the app makes now, and the two versions after it. */
+const newest = newestVersion(allMigrations);
+const [next, afterNext] = [newest + 1, newest + 2];
+const further: Migration = {
+  number: next,
+  name: 'colours',
+  sql: 'ALTER TABLE component ADD COLUMN colour TEXT',
+};
 const failing: Migration = {
-  number: 3,
+  number: afterNext,
   name: 'half-way',
   sql: 'CREATE TABLE half (id TEXT) STRICT; INSERT INTO nowhere VALUES (1);',
 };
@@ -35,21 +42,21 @@ async function aFilledBook(): Promise<string> {
 }
 
 describe('Migrating', () => {
-  test('brings a book of version 1 to 2 and keeps a copy of version 1 beside it', async () => {
+  test('brings a book to the next version and keeps a copy of the one before beside it', async () => {
     const file = await aFilledBook();
     const before = await dump(file);
-    const book = await opened(file, { migrations: [...allMigrations, second] });
-    expect(book.notice).toContain('brought to version 2');
+    const book = await opened(file, { migrations: [...allMigrations, further] });
+    expect(book.notice).toContain(`brought to version ${next}`);
     expect((await book.read((reader) => reader.stock())).length).toBe(2);
     await book.close();
-    expect(await dump(`${file}.before-migration-2`)).toBe(before);
+    expect(await dump(`${file}.before-migration-${next}`)).toBe(before);
     expect(await dump(file)).toContain('colour');
   });
 
   test('that fails half-way leaves the book as it was, whole tables compared, and it opens with the older app', async () => {
     const file = await aFilledBook();
     const before = await dump(file);
-    const renumbered = { ...failing, number: 2 };
+    const renumbered = { ...failing, number: next };
     const answered = await openBook(file, { mode: 'open', now, migrations: [...allMigrations, renumbered] });
     expect(answered).toMatchObject({ ok: false, error: { code: 'migration-failed' } });
     expect(JSON.stringify(answered)).toContain('no such table: nowhere');
@@ -57,19 +64,19 @@ describe('Migrating', () => {
     expect((await opened(file)).readOnly).toBe(false);
   });
 
-  test('stops after the last whole one: 2 is done, 3 fails, the book has version 2', async () => {
+  test('stops after the last whole one: the next is done, the one after fails, and the book has the next', async () => {
     const file = await aFilledBook();
-    const migrations = [...allMigrations, second, failing];
+    const migrations = [...allMigrations, further, failing];
     const answered = await openBook(file, { mode: 'open', now, migrations });
-    expect(JSON.stringify(answered)).toContain('It is as it was, at version 2');
+    expect(JSON.stringify(answered)).toContain(`It is as it was, at version ${next}`);
     expect(await dump(file)).not.toContain('half');
-    expect((await opened(file, { migrations: [...allMigrations, second] })).notice).toBeNull();
+    expect((await opened(file, { migrations: [...allMigrations, further] })).notice).toBeNull();
   });
 
   test('that would leave a row which refers to nothing is undone', async () => {
     const file = await aFilledBook();
     const before = await dump(file);
-    const cutting: Migration = { number: 2, name: 'cutting', sql: 'DELETE FROM component' };
+    const cutting: Migration = { number: next, name: 'cutting', sql: 'DELETE FROM component' };
     const answered = await openBook(file, { mode: 'open', now, migrations: [...allMigrations, cutting] });
     expect(JSON.stringify(answered)).toContain('1 rows refer to nothing, the first in table movement');
     expect(await dump(file)).toBe(before);
@@ -77,16 +84,16 @@ describe('Migrating', () => {
 
   test('never writes over an earlier copy: the second is named -2', async () => {
     const file = await aFilledBook();
-    const migrations = [...allMigrations, { ...failing, number: 2 }];
+    const migrations = [...allMigrations, { ...failing, number: next }];
     await openBook(file, { mode: 'open', now, migrations });
     await openBook(file, { mode: 'open', now, migrations });
-    expect(existsSync(`${file}.before-migration-2`)).toBe(true);
-    expect(existsSync(`${file}.before-migration-2-2`)).toBe(true);
+    expect(existsSync(`${file}.before-migration-${next}`)).toBe(true);
+    expect(existsSync(`${file}.before-migration-${next}-2`)).toBe(true);
   });
 
   test('a new book that cannot be made leaves nothing behind', async () => {
     const folder = aFolder();
-    const migrations = [...allMigrations, { ...failing, number: 2 }];
+    const migrations = [...allMigrations, { ...failing, number: next }];
     const answered = await openBook(path.join(folder, 'a.regang'), { mode: 'create', now, migrations });
     expect(answered).toMatchObject({ ok: false, error: { code: 'migration-failed' } });
     expect(readdirSync(folder)).toEqual(['a.regang-writer']);
@@ -100,5 +107,5 @@ test('The list of migrations holds every file of the folder, numbered 1, 2, 3 ..
   expect(files.length).toBeGreaterThan(0);
   expect(files.map((each) => Number(each.slice(0, 4)))).toEqual(allMigrations.map((each) => each.number));
   expect(newestVersion(allMigrations)).toBe(files.length);
-  expect(() => newestVersion([...allMigrations, failing])).toThrow('has number 3, not 2');
+  expect(() => newestVersion([...allMigrations, failing])).toThrow(`has number ${afterNext}, not ${next}`);
 });

@@ -11,8 +11,10 @@ import {
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { loadSqlite, nodeRefusal } from '../../core/book/load-sqlite.ts';
+import { newestVersion } from '../../core/book/migrate.ts';
 import { openBook } from '../../core/book/open.ts';
 import { setPragmas } from '../../core/book/pragmas.ts';
+import { allMigrations } from '../../migrations/all.ts';
 import { aFolder, aYard, now, opened, openingFigure, rawHandle, done } from './a-book.ts';
 
 async function refusalCode(
@@ -80,14 +82,17 @@ describe('Opening', () => {
     expect(readFileSync(file).equals(before)).toBe(true);
   });
 
-  test('refuses a book of version 2 when it knows only version 1, and says both', async () => {
+  test('refuses a book of the version after the newest that it knows, and says both', async () => {
     const file = path.join(aFolder(), 'a.regang');
     await (await opened(file)).close();
     const handle = await rawHandle(file);
-    handle.pragma('user_version = 2');
+    const newest = newestVersion(allMigrations);
+    handle.pragma(`user_version = ${newest + 1}`);
     const answered = await openBook(file, { mode: 'open', now });
     expect(answered).toMatchObject({ ok: false, error: { code: 'book-newer' } });
-    expect(JSON.stringify(answered)).toContain('it has version 2, this one knows up to 1');
+    expect(JSON.stringify(answered)).toContain(
+      `it has version ${newest + 1}, this one knows up to ${newest}`,
+    );
   });
 
   test('refuses a book cut short, or with a torn page, as damaged and leaves every byte of it', async () => {

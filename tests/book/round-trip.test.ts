@@ -2,6 +2,7 @@
 import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { BookReader, BookWriter, Design } from '../../core/book/book.ts';
+import type { Crane, PickSetup } from '../../core/pick/setup.ts';
 import type { Job, Pour } from '../../core/plan/pours.ts';
 import { reversalOf } from '../../core/yard/movement.ts';
 import { aFolder, aYard, component, done, now, opened, openingFigure, movement, run } from './a-book.ts';
@@ -104,6 +105,9 @@ describe('Put, closed, opened and read, equal', () => {
       hirePerDayCents: 0,
       regangPerPieceH: 0.125,
       remark: 'bent',
+      pressurePa: 60_000,
+      pressureOnSidePa: 45_000,
+      canShrink: true,
     });
     const changed = component('P1', { name: 'Changed' });
     const read = await throughTheBook(
@@ -157,6 +161,84 @@ describe('Put, closed, opened and read, equal', () => {
       async (reader) => [await reader.job('J1'), await reader.latestPlan('J1'), await reader.pours('J1')],
     );
     expect(none).toEqual([null, null, []]);
+  });
+
+  test('are the saved states of a design: one for each change, none for the same again, also after it is taken out', async () => {
+    const changed = { ...design, revision: 'C', geometry: { ...design.geometry, braced: false } };
+    const renamed = { ...changed, name: 'Long wall, other hand', hand: 'right' as const };
+    const numbers: number[] = [];
+    const read = await throughTheBook(
+      async (writer) => {
+        await writer.putRules('S', 'System', {});
+        for (const state of [design, design, changed]) numbers.push(await writer.putDesign(state));
+        await writer.putRules('S', 'System', { ties: { holes: true } });
+        // The same again under newer rule tables is no new state of the design.
+        numbers.push(await writer.putDesign(changed));
+        await writer.removeDesign('G1');
+        numbers.push(await writer.putDesign(renamed));
+        await writer.removeDesign('G1');
+      },
+      async (reader) => [await reader.designRevisions('G1'), await reader.designs(), await reader.check()],
+    );
+    const saved = { savedAt: now, who: 'tester' };
+    expect(numbers).toEqual([1, 1, 2, 2, 3]);
+    expect(read).toEqual([
+      [
+        { ...design, number: 1, ruleVersion: 1, ...saved },
+        { ...changed, number: 2, ruleVersion: 1, ...saved },
+        { ...renamed, number: 3, ruleVersion: 2, ...saved },
+      ],
+      [],
+      [],
+    ]);
+  });
+
+  test('are cranes and how gangs are picked; of a design taken out nothing is left of the pick', async () => {
+    const crane: Crane = {
+      code: 'K1',
+      name: 'Invented crane',
+      chart: [
+        { radiusNm: 10_000_000_000, capacityGrams: 5_000_000 },
+        { radiusNm: 20_000_000_000, capacityGrams: 2_000_000 },
+      ],
+      deductGrams: 300_000,
+      cautionPercent: 75,
+      stopPercent: 90,
+      windLimitMps: null,
+      windWhose: '',
+    };
+    const setup: PickSetup = {
+      rigging: { by: 'legs', legLengthNm: 3_000_000_000 },
+      slingsGrams: 20_000,
+      equalisingGear: { name: 'Beam', weightGrams: 95_000 },
+      concreteLeftOn: 0.05,
+      pickedUpFrom: 'flat',
+      crane: 'K1',
+      pickUpRadiusNm: 12_000_000_000,
+      setRadiusNm: null,
+      windMps: 6.5,
+      windSource: 'the forecast',
+    };
+    const angled: PickSetup = { ...setup, rigging: { by: 'angle', angleDeg: 60 }, equalisingGear: null };
+    const read = await throughTheBook(
+      async (writer) => {
+        await writer.putCrane({ ...crane, windLimitMps: 9 });
+        await writer.putCrane(crane);
+        await writer.putDesign(design);
+        await writer.putDesign({ ...design, code: 'G2' });
+        await writer.putPickSetup('G1', setup);
+        await writer.putPickSetup('G1', angled);
+        await writer.putPickSetup('G2', setup);
+        await writer.removeDesign('G2');
+      },
+      async (reader) => [
+        await reader.cranes(),
+        await reader.pickSetup('G1'),
+        await reader.pickSetup('G2'),
+        await reader.pickSetup('G3'),
+      ],
+    );
+    expect(read).toEqual([[crane], angled, null, null]);
   });
 
   test('are pours in the order in which they were entered, whatever their codes and predecessors', async () => {
