@@ -13,6 +13,24 @@ export const codeInput = z.string().min(1).max(40);
 const count = z.int().min(0).max(1_000_000);
 const bandsInput = z.array(z.strictObject({ upTo: lengthInput, count })).max(200);
 
+const railsInput = z.strictObject({
+  across: z.enum(['horizontal-joints', 'vertical-joints']),
+  cover: z.enum(['each-joint', 'full-length']).default('each-joint'),
+  maximumAverageSpacing: lengthInput,
+  lengths: z.array(z.strictObject({ gangUpTo: lengthInput, minimum: lengthInput })).max(200),
+  bolt: z.exactOptional(codeInput),
+  boltsPerPanelCrossed: z.exactOptional(count),
+  boltClearance: z.exactOptional(lengthInput),
+  reachCrossMember: z.exactOptional(z.boolean()),
+  mergeMeeting: z.exactOptional(z.boolean()),
+});
+
+const madeUpInput = z.strictObject({
+  backing: z.exactOptional(codeInput),
+  backingSpacing: z.exactOptional(lengthInput),
+  hoursPerM2: z.number().min(0).max(1000),
+});
+
 export const rulesInput = z.strictObject({
   locks: z.exactOptional(
     z.strictObject({
@@ -29,17 +47,8 @@ export const rulesInput = z.strictObject({
       bands: z.exactOptional(bandsInput),
     }),
   ),
-  rails: z.exactOptional(
-    z.strictObject({
-      across: z.enum(['horizontal-joints', 'vertical-joints']),
-      cover: z.enum(['each-joint', 'full-length']).default('each-joint'),
-      maximumAverageSpacing: lengthInput,
-      lengths: z.array(z.strictObject({ gangUpTo: lengthInput, minimum: lengthInput })).max(200),
-      bolt: z.exactOptional(codeInput),
-      boltsPerPanelCrossed: z.exactOptional(count),
-      boltClearance: z.exactOptional(lengthInput),
-    }),
-  ),
+  rails: z.exactOptional(railsInput.extend({ neededFor: z.exactOptional(z.enum(['picking', 'placing'])) })),
+  placingRails: z.exactOptional(railsInput),
   hooks: z.exactOptional(
     z.strictObject({
       component: codeInput,
@@ -48,6 +57,12 @@ export const rulesInput = z.strictObject({
       minimum: count,
       minimumAngleDeg: z.exactOptional(z.number()),
       maximumHeight: z.exactOptional(lengthInput),
+      places: z.exactOptional(
+        z
+          .array(z.enum(['panel-joint', 'cross-member', 'top-member']))
+          .min(1)
+          .max(3),
+      ),
     }),
   ),
   onSide: z.exactOptional(
@@ -58,6 +73,14 @@ export const rulesInput = z.strictObject({
       component: codeInput,
       maximumSpacing: lengthInput,
       atEachEnd: z.exactOptional(z.boolean()),
+      platform: z.exactOptional(
+        z.strictObject({
+          planksWide: count,
+          post: z.exactOptional(codeInput),
+          postsPerBracket: z.exactOptional(count),
+          guardrailRows: z.exactOptional(count),
+        }),
+      ),
     }),
   ),
   braces: z.exactOptional(
@@ -66,9 +89,12 @@ export const rulesInput = z.strictObject({
       maximumSpacing: lengthInput,
       atEachEnd: z.exactOptional(z.boolean()),
       shoe: z.exactOptional(codeInput),
+      sides: z.exactOptional(z.enum(['one', 'both'])),
     }),
   ),
   ties: z.exactOptional(z.strictObject({ holes: z.boolean() })),
+  stopEnds: z.exactOptional(madeUpInput),
+  closures: z.exactOptional(madeUpInput),
   sources: z.exactOptional(z.record(z.string().max(120), z.string().max(400))),
 });
 
@@ -76,11 +102,13 @@ export type RulesInput = z.output<typeof rulesInput>;
 
 /** To internal units. `at` is the place of the tables in the document; the reader keeps the first refusal. */
 export function rulesFromInput(input: RulesInput, reader: LengthReader, at: string): RuleTables {
-  const { locks, fillerLocks, rails, hooks, onSide, brackets, braces, ties, sources } = input;
+  const { locks, fillerLocks, rails, placingRails, hooks, onSide, brackets, braces, ties } = input;
+  const { stopEnds, closures, sources } = input;
   return {
     ...(locks && { locks: locksFrom(locks, reader, `${at}.locks`) }),
     ...(fillerLocks && { fillerLocks: fillerLocksFrom(fillerLocks, reader, `${at}.fillerLocks`) }),
     ...(rails && { rails: railsFrom(rails, reader, `${at}.rails`) }),
+    ...(placingRails && { placingRails: railsFrom(placingRails, reader, `${at}.placingRails`) }),
     ...(hooks && { hooks: hooksFrom(hooks, reader, `${at}.hooks`) }),
     ...(onSide && {
       onSide: {
@@ -91,6 +119,8 @@ export function rulesFromInput(input: RulesInput, reader: LengthReader, at: stri
     ...(brackets && { brackets: spacingFrom(brackets, reader, `${at}.brackets`) }),
     ...(braces && { braces: spacingFrom(braces, reader, `${at}.braces`) }),
     ...(ties && { ties }),
+    ...(stopEnds && { stopEnds: madeUpFrom(stopEnds, reader, `${at}.stopEnds`) }),
+    ...(closures && { closures: madeUpFrom(closures, reader, `${at}.closures`) }),
     ...(sources && { sources }),
   };
 }
@@ -130,7 +160,11 @@ function fillerLocksFrom(
   };
 }
 
-function railsFrom(rails: Of<'rails'>, reader: LengthReader, at: string): To<'rails'> {
+function railsFrom<Table extends Of<'placingRails'>>(
+  rails: Table,
+  reader: LengthReader,
+  at: string,
+): Omit<Table, keyof RailLengths> & RailLengthsNm {
   const { maximumAverageSpacing, lengths, boltClearance, ...rest } = rails;
   return {
     ...rest,
@@ -143,6 +177,19 @@ function railsFrom(rails: Of<'rails'>, reader: LengthReader, at: string): To<'ra
       .sort((one, other) => one.gangUpToNm - other.gangUpToNm),
     ...(boltClearance !== undefined && {
       boltClearanceNm: reader.notNegative(boltClearance, `${at}.boltClearance`),
+    }),
+  };
+}
+
+type RailLengths = Pick<Of<'placingRails'>, 'maximumAverageSpacing' | 'lengths' | 'boltClearance'>;
+type RailLengthsNm = Pick<To<'placingRails'>, 'maximumAverageSpacingNm' | 'lengths' | 'boltClearanceNm'>;
+
+function madeUpFrom(table: Of<'closures'>, reader: LengthReader, at: string): To<'closures'> {
+  const { backingSpacing, ...rest } = table;
+  return {
+    ...rest,
+    ...(backingSpacing !== undefined && {
+      backingSpacingNm: reader.positive(backingSpacing, `${at}.backingSpacing`),
     }),
   };
 }

@@ -16,6 +16,8 @@ export const systemInput = z.strictObject({
         weightKg: z.number(),
         crossMembers: z.exactOptional(z.array(lengthInput).max(100)),
         tieHoles: z.exactOptional(z.array(z.tuple([lengthInput, lengthInput])).max(400)),
+        pressureKpa: z.exactOptional(z.number()),
+        pressureOnSideKpa: z.exactOptional(z.number()),
       }),
     )
     .max(5000),
@@ -39,7 +41,7 @@ export type SystemInput = z.output<typeof systemInput>;
 export function systemFromInput(input: SystemInput, reader: LengthReader, at: string): Answer<PanelSystem> {
   const panels = input.panels.map((panel, index): Component => {
     const field = `${at}.panels[${index}]`;
-    const { code, crossMembers = [], tieHoles = [] } = panel;
+    const { code, crossMembers = [], tieHoles = [], pressureKpa, pressureOnSideKpa } = panel;
     return {
       code,
       name: code,
@@ -52,6 +54,10 @@ export function systemFromInput(input: SystemInput, reader: LengthReader, at: st
         reader.any(x, `${field}.tieHoles[${row}][0]`),
         reader.any(y, `${field}.tieHoles[${row}][1]`),
       ]),
+      ...(pressureKpa !== undefined && { pressurePa: reader.pressure(pressureKpa, `${field}.pressureKpa`) }),
+      ...(pressureOnSideKpa !== undefined && {
+        pressureOnSidePa: reader.pressure(pressureOnSideKpa, `${field}.pressureOnSideKpa`),
+      }),
     };
   });
   const components = input.components.map((item, index): Component => {

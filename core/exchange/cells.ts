@@ -2,6 +2,7 @@
 // guessed: where a text can be read in two ways, the answer says how to write it.
 import { Temporal } from 'temporal-polyfill';
 import { parseLength } from '../units/length.ts';
+import { parsePressure } from '../units/pressure.ts';
 import { parseWeight } from '../units/weight.ts';
 import { maybe } from './nearest.ts';
 
@@ -141,6 +142,17 @@ export const readWeight: Read<number> = (text, unit) => {
       unit === null
         ? 'a weight with its unit, such as 200 lb or 90.5 kg'
         : `a weight in ${unit} or with its own unit, such as 200 lb or 90.5 kg`,
+  };
+};
+
+/** Whole pascals over zero. A bare number takes the unit of the heading. */
+export const readPressure: Read<number> = (text, unit) => {
+  const read = parsePressure(/^[\d.,]+$/u.test(text) && unit !== null ? `${text} ${unit}` : text);
+  if (read.ok && read.value > 0) return read;
+  const own = 'its own unit, such as 1250 psf or 60 kPa';
+  return {
+    wanted:
+      unit === null ? `a pressure over zero with ${own}` : `a pressure over zero in ${unit} or with ${own}`,
   };
 };
 

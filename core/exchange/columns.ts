@@ -3,6 +3,8 @@
 import type { BadCell } from './bad.ts';
 import { maybe } from './nearest.ts';
 
+type Unit = 'length' | 'weight' | 'pressure';
+
 export interface Column<Name extends string = string> {
   readonly name: Name;
   /** Whether the heading must have it; a cell of it may still be blank where the kind says so. */
@@ -10,7 +12,7 @@ export interface Column<Name extends string = string> {
   /** What a cell should hold, in words that finish the sentence "wanted ...". */
   readonly wanted: string;
   /** Where a heading may carry the unit of its bare numbers, as `width (in)`. */
-  readonly unit?: 'length' | 'weight';
+  readonly unit?: Unit;
 }
 
 /** A column of the file: which of ours it is, and the unit its heading gave. */
@@ -20,9 +22,10 @@ export interface FoundColumn<Name extends string> {
   readonly unit: string | null;
 }
 
-const units: Readonly<Record<'length' | 'weight', readonly string[]>> = {
+const units: Readonly<Record<Unit, readonly string[]>> = {
   length: ['mm', 'cm', 'm', 'in', 'ft', "'", '"'],
   weight: ['kg', 'g', 't', 'lb', 'lbs'],
+  pressure: ['kpa', 'kn/m2', 'pa', 'psf'],
 };
 
 /** Lower case, single spaces, underscores as spaces: how two headings are compared. */

@@ -8,8 +8,10 @@ import {
   readLength,
   readList,
   readMoney,
+  readPressure,
   readText,
   readWeight,
+  readYesNo,
 } from './cells.ts';
 import type { Column } from './columns.ts';
 import { gatherByCode, type Parsed } from './gather.ts';
@@ -37,6 +39,23 @@ export const componentColumns = [
     unit: 'length',
     wanted:
       'places of the tie holes, across x up from the lower left corner, parted by semicolons: 2 in x 12 in; 34 in x 12 in',
+  },
+  {
+    name: 'permitted pressure',
+    needed: false,
+    unit: 'pressure',
+    wanted: 'the pressure of fresh concrete that a panel may take upright, such as 1250 psf or 60 kPa',
+  },
+  {
+    name: 'permitted pressure on side',
+    needed: false,
+    unit: 'pressure',
+    wanted: 'the same of a panel on its side; blank where the designer is to be asked',
+  },
+  {
+    name: 'can shrink',
+    needed: false,
+    wanted: 'yes for a corner or strip that can be drawn in, so that a closed box comes off',
   },
   {
     name: 'hire per day',
@@ -75,6 +94,10 @@ function readComponent(row: Row<Name>): BookComponent | undefined {
     lengthNm: row.maybe('length', readLength('positive')),
     crossMembersNm: row.maybe('cross members', readList(readLength('zero'), 60)),
     tieHolesNm: row.maybe('tie holes', readList(readHole, 200)),
+    pressurePa: row.maybe('permitted pressure', readPressure),
+    pressureOnSidePa: row.maybe('permitted pressure on side', readPressure),
+    // said of few: no and nothing said are one
+    canShrink: row.maybe('can shrink', readYesNo) === true ? true : null,
   };
   const hirePerDayCents = row.maybe('hire per day', readMoney) ?? null;
   const regangPerPieceH = row.maybe('regang hours a piece', readHours) ?? 0;

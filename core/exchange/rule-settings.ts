@@ -20,7 +20,7 @@ export interface RuleSetting {
   readonly setting: string;
   readonly condition: ConditionKind;
   readonly read: Read<unknown>;
-  /** The key of the table in the book's rules, and of the setting in it. */
+  /** The key of the table in the book's rules, and of the setting in it; of a table within it, with a dot. */
   readonly tableKey: string;
   readonly key: string;
   /** The place by which its source is kept, as rule tables write it; null where the value is no number. */
@@ -57,6 +57,24 @@ function table(name: string, tableKey: string, entries: readonly Entry[]): RuleS
   }));
 }
 
+const railEntries: readonly Entry[] = [
+  ['across', 'across', readWord(['horizontal-joints', 'vertical-joints'])],
+  ['cover', 'cover', readWord(['each-joint', 'full-length'])],
+  ['maximum average spacing', 'maximumAverageSpacingNm', spacing, 'maximumAverageSpacing'],
+  ['minimum length', 'lengths', length, 'lengths', 'up-to'],
+  ['bolt', 'bolt', readCode],
+  ['bolts a panel crossed', 'boltsPerPanelCrossed', number, 'boltsPerPanelCrossed'],
+  ['bolt clearance', 'boltClearanceNm', length, 'boltClearance'],
+  ['reach cross member', 'reachCrossMember', readYesNo],
+  ['merge meeting', 'mergeMeeting', readYesNo],
+];
+
+const madeUpEntries: readonly Entry[] = [
+  ['backing', 'backing', readCode],
+  ['backing spacing', 'backingSpacingNm', spacing, 'backingSpacing'],
+  ['hours a m2', 'hoursPerM2', decimal, 'hoursPerM2'],
+];
+
 export const ruleSettings: readonly RuleSetting[] = [
   ...table('locks', 'locks', [
     ['component', 'component', readCode],
@@ -69,15 +87,8 @@ export const ruleSettings: readonly RuleSetting[] = [
     ['maximum width', 'maximumWidthNm', spacing, 'maximumWidth'],
     ['count', 'bands', number, 'bands', 'up-to'],
   ]),
-  ...table('rails', 'rails', [
-    ['across', 'across', readWord(['horizontal-joints', 'vertical-joints'])],
-    ['cover', 'cover', readWord(['each-joint', 'full-length'])],
-    ['maximum average spacing', 'maximumAverageSpacingNm', spacing, 'maximumAverageSpacing'],
-    ['minimum length', 'lengths', length, 'lengths', 'up-to'],
-    ['bolt', 'bolt', readCode],
-    ['bolts a panel crossed', 'boltsPerPanelCrossed', number, 'boltsPerPanelCrossed'],
-    ['bolt clearance', 'boltClearanceNm', length, 'boltClearance'],
-  ]),
+  ...table('rails', 'rails', [...railEntries, ['needed for', 'neededFor', readWord(['picking', 'placing'])]]),
+  ...table('placing rails', 'placingRails', railEntries),
   ...table('hooks', 'hooks', [
     ['component', 'component', readCode],
     ['capacity', 'capacityGrams', readWeight, 'capacityKg'],
@@ -85,6 +96,7 @@ export const ruleSettings: readonly RuleSetting[] = [
     ['minimum', 'minimum', number, 'minimum'],
     ['minimum angle', 'minimumAngleDeg', decimal, 'minimumAngleDeg'],
     ['maximum height', 'maximumHeightNm', spacing, 'maximumHeight'],
+    ['places', 'places', readList(readWord(['panel-joint', 'cross-member', 'top-member']), 3)],
   ]),
   ...table('on side', 'onSide', [
     ['narrower than', 'narrowerThanNm', length, 'narrowerThan'],
@@ -94,14 +106,21 @@ export const ruleSettings: readonly RuleSetting[] = [
     ['component', 'component', readCode],
     ['maximum spacing', 'maximumSpacingNm', spacing, 'maximumSpacing'],
     ['at each end', 'atEachEnd', readYesNo],
+    ['planks wide', 'platform.planksWide', number, 'platform.planksWide'],
+    ['post', 'platform.post', readCode],
+    ['posts a bracket', 'platform.postsPerBracket', number, 'platform.postsPerBracket'],
+    ['guardrail rows', 'platform.guardrailRows', number, 'platform.guardrailRows'],
   ]),
   ...table('braces', 'braces', [
     ['component', 'component', readCode],
     ['maximum spacing', 'maximumSpacingNm', spacing, 'maximumSpacing'],
     ['at each end', 'atEachEnd', readYesNo],
     ['shoe', 'shoe', readCode],
+    ['sides', 'sides', readWord(['one', 'both'])],
   ]),
   ...table('ties', 'ties', [['holes', 'holes', readYesNo]]),
+  ...table('stop-ends', 'stopEnds', madeUpEntries),
+  ...table('closures', 'closures', madeUpEntries),
 ];
 
 export const readEdge = readWord(edgeKinds);

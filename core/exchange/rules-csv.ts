@@ -1,6 +1,6 @@
 // rules.csv: the rule tables of panel systems, one number a row, each with the source it comes from or the
 // word default. A system's tables are replaced as a whole by what its rows say.
-import { checkRules } from '../catalogue/check-rules.ts';
+import { rulesProblems } from '../catalogue/check-rules.ts';
 import { readRuleTables, type RuleTables } from '../catalogue/rules.ts';
 import type { Component } from '../catalogue/component.ts';
 import { readCode, readText } from './cells.ts';
@@ -84,17 +84,19 @@ function readSystem(
     ...(Object.keys(draft.sources).length > 0 ? { sources: draft.sources } : {}),
   };
   const read = readRuleTables(rules);
-  const checked = read.ok ? checkRules(read.value, catalogue) : read;
-  if (checked.ok) return { system, systemName: systemName || system, rules: checked.value };
-  const { field = '', message, hint } = checked.error;
-  const row = rowOf(draft, field) ?? rows[0];
-  row?.refuse('value', `rule tables that make sense: ${message}${hint === undefined ? '' : ` ${hint}`}`);
+  const problems = read.ok ? rulesProblems(read.value, catalogue) : [read.error];
+  if (read.ok && problems.length === 0)
+    return { system, systemName: systemName || system, rules: read.value };
+  for (const { field = '', message, hint } of problems) {
+    const row = rowOf(draft, field) ?? rows[0];
+    row?.refuse('value', `rule tables that make sense: ${message}${hint === undefined ? '' : ` ${hint}`}`);
+  }
   return undefined;
 }
 
 /** Where all rows of a list have one source, the list has it too: findings ask for either. */
 function shareSources(sources: Record<string, string>): void {
-  for (const list of ['locks.bands', 'fillerLocks.bands', 'rails.lengths']) {
+  for (const list of ['locks.bands', 'fillerLocks.bands', 'rails.lengths', 'placingRails.lengths']) {
     const found = new Set(
       Object.entries(sources).flatMap(([place, source]) => (place.startsWith(`${list}[`) ? [source] : [])),
     );
@@ -181,7 +183,14 @@ function put(
   }
   if (setting.condition === 'edge')
     ((table[setting.key] ??= {}) as Record<string, unknown>)[String(condition)] = value;
-  else table[setting.key] = value;
+  else setAt(table, setting.key, value);
   draft.rowAt.set(key, row);
   return key;
+}
+
+/** `platform.planksWide` is a setting of the table within the table. */
+function setAt(table: Record<string, unknown>, key: string, value: unknown): void {
+  const [first = key, ...rest] = key.split('.');
+  if (rest.length === 0) table[first] = value;
+  else setAt((table[first] ??= {}) as Record<string, unknown>, rest.join('.'), value);
 }

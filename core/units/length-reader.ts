@@ -1,8 +1,9 @@
-// Reads many lengths and weights of one document and remembers the first that is refused, with its place, so
+// Reads many lengths, weights and pressures of one document and remembers the first that is refused, with its place, so
 // that a reader of a large document need not ask after every number.
 import type { Answer, Refusal } from '../answer.ts';
 import { refuse } from '../answer.ts';
 import { formatLengthMetric, parseLength } from './length.ts';
+import { pressureFromKpa } from './pressure.ts';
 import { parseWeight } from './weight.ts';
 
 export type LengthText = string | number;
@@ -14,6 +15,8 @@ export interface LengthReader {
   readonly positive: (value: LengthText, field: string) => number;
   /** Kilograms to whole grams, halves up. */
   readonly weight: (kilograms: number, field: string) => number;
+  /** Kilopascals over zero to whole pascals, halves up. */
+  readonly pressure: (kilopascals: number, field: string) => number;
   /** The first refusal met so far. */
   readonly refusal: () => { readonly ok: false; readonly error: Refusal } | undefined;
 }
@@ -38,6 +41,7 @@ export function lengthReader(): LengthReader {
     notNegative: (value, field) => take(parseLength(value), field, 0),
     positive: (value, field) => take(parseLength(value), field, 1),
     weight: (kilograms, field) => take(parseWeight(kilograms), field, Number.NEGATIVE_INFINITY),
+    pressure: (kilopascals, field) => take(pressureFromKpa(kilopascals), field, Number.NEGATIVE_INFINITY),
     refusal: () => first,
   };
 }

@@ -1,9 +1,9 @@
 // Rule tables are checked when they are saved: one mistake a row, its code and its place. Each code at least once.
 import { describe, expect, test } from 'vitest';
-import { checkRules } from '../../core/catalogue/check-rules.ts';
+import { checkRules, rulesProblems } from '../../core/catalogue/check-rules.ts';
 import { type Component, componentKinds, readComponentKind } from '../../core/catalogue/component.ts';
 import { readRuleTables, type RuleTables, ruleSource } from '../../core/catalogue/rules.ts';
-import { panelSystem } from '../../core/catalogue/system.ts';
+import { catalogueProblems, panelSystem } from '../../core/catalogue/system.ts';
 
 const mm = 1_000_000;
 function item(code: string, kind: Component['kind'], more: Partial<Component> = {}): Component {
@@ -98,6 +98,13 @@ describe('checking rule tables', () => {
     ['a hook that is a panel', { hooks: { ...good.hooks, component: 'P' } }, 'rule-component-kind', 'hooks.component'],
     ['a bolt that is a rail', { rails: { ...good.rails, bolt: 'R' } }, 'rule-component-kind', 'rails.bolt'],
     ['a shoe that is a brace', { braces: { ...good.braces, shoe: 'BR' } }, 'rule-component-kind', 'braces.shoe'],
+    ['placing rails zero apart', { placingRails: { ...good.rails, maximumAverageSpacingNm: 0 } }, 'rule-number-not-positive', 'placingRails.maximumAverageSpacing'],
+    ['a bolt of placing rails that is unknown', { placingRails: { ...good.rails, bolt: 'RX' } }, 'rule-component-unknown', 'placingRails.bolt'],
+    ['two tables of rails for placing', { rails: { ...good.rails, neededFor: 'placing' }, placingRails: good.rails }, 'rule-rails-twice', 'rails.neededFor'],
+    ['a post that is a hook', { brackets: { ...good.brackets, platform: { planksWide: 0, post: 'HK' } } }, 'rule-component-kind', 'brackets.platform.post'],
+    ['backing of closures zero apart', { closures: { hoursPerM2: 1, backing: 'OWN', backingSpacingNm: 0 } }, 'rule-number-not-positive', 'closures.backingSpacing'],
+    ['backing of stop-ends with no spacing', { stopEnds: { hoursPerM2: 1, backing: 'OWN' } }, 'rule-spacing-missing', 'stopEnds.backingSpacing'],
+    ['backing that is a hook', { stopEnds: { hoursPerM2: 1, backing: 'HK', backingSpacingNm: 1 } }, 'rule-component-kind', 'stopEnds.backing'],
     ['a source of nothing', { sources: { 'hoks.capacityKg': 'sheet 3' } }, 'rule-source-stray', 'sources.hoks.capacityKg'],
   ]; // prettier-ignore
   test.each(broken)('%s: refused', (_, rules, code, field) => {
@@ -127,6 +134,70 @@ describe('checking rule tables', () => {
   });
 });
 
+describe('saving rule tables', () => {
+  const saved = [...catalogue, item('R18', 'stiffening-rail', { lengthNm: 1800 * mm }), item('GP', 'post')];
+  const [first, second] = [
+    { upToNm: 450 * mm, count: 1 },
+    { upToNm: 1200 * mm, count: 2 },
+  ];
+  const found = (rules: RuleTables, components = saved): readonly (readonly [string, string | undefined])[] =>
+    rulesProblems(rules, components).map(({ code, field }) => [code, field]);
+  const locks = (...bands: (typeof first)[]): RuleTables => ({ locks: { component: 'LK', bands } });
+  const rails = (more: Partial<typeof good.rails>): RuleTables => ({ rails: { ...good.rails, ...more } });
+  const platform = (more: object): RuleTables => ({
+    brackets: { ...good.brackets, platform: { planksWide: 0, ...more } },
+  });
+
+  test('good tables have no problem', () => {
+    expect(found(good)).toEqual([]);
+    expect(found({})).toEqual([]);
+  });
+
+  test('all problems are answered, each at its place, and checkRules is the first of those no take-off can use', () => {
+    const rules: RuleTables = {
+      ...locks(second, first),
+      hooks: { ...good.hooks, component: 'HX', capacityGrams: 0 },
+      brackets: { component: 'WB', maximumSpacingNm: 0 },
+      sources: { gizmo: 'sheet 1' },
+    };
+    expect(found(rules)).toEqual([
+      ['rule-bands-not-rising', 'locks.bands[1].upTo'],
+      ['rule-number-not-positive', 'hooks.capacityKg'],
+      ['rule-number-not-positive', 'brackets.maximumSpacing'],
+      ['rule-component-unknown', 'hooks.component'],
+      ['rule-source-stray', 'sources.gizmo'],
+      ['rule-count-falling', 'locks.bands[1].count'],
+    ]);
+  });
+
+  const gaps: readonly (readonly [string, RuleTables, string, string])[] = [
+    ['a row without locks', locks({ ...first, count: 0 }, second), 'rule-gap', 'locks.bands[0].count'],
+    ['counts that go down', locks({ ...first, count: 3 }, second), 'rule-count-falling', 'locks.bands[1].count'],
+    ['a row under the least stretch', { locks: { component: 'LK', bands: [first, second], minimumStretchNm: 451 * mm } }, 'rule-row-not-reached', 'locks.bands[0].upTo'],
+    ['a row of fillers without locks', { ...good, fillerLocks: { ...good.fillerLocks, bands: [{ ...first, count: 0 }] } }, 'rule-gap', 'fillerLocks.bands[0].count'],
+    ['no rail long enough for a height', rails({ lengths: [{ gangUpToNm: 4000 * mm, minimumNm: 1801 * mm }] }), 'rule-gap', 'rails.lengths[0].minimum'],
+    ['shorter rails for higher gangs', rails({ lengths: [{ gangUpToNm: 4000 * mm, minimumNm: 1800 * mm }, { gangUpToNm: 9000 * mm, minimumNm: 900 * mm }] }), 'rule-minimum-falling', 'rails.lengths[1].minimum'],
+    ['a rail shorter than its bolts ask for', rails({ boltClearanceNm: 501 * mm } as object), 'rule-rail-shorter-than-clearance', 'rails.lengths[0].minimum'],
+    ['a placing rail that is not there', { placingRails: { ...good.rails, lengths: [{ gangUpToNm: 4000 * mm, minimumNm: 1801 * mm }] } }, 'rule-gap', 'placingRails.lengths[0].minimum'],
+    ['planks that are not there', platform({ planksWide: 2 }), 'rule-gap', 'brackets.platform.planksWide'],
+    ['guardrails that are not there', platform({ guardrailRows: 2 }), 'rule-gap', 'brackets.platform.guardrailRows'],
+    ['posts of no name', platform({ postsPerBracket: 1 }), 'rule-gap', 'brackets.platform.post'],
+    ['a source of a number that is not there', { ...good, sources: { 'locks.minimumStretch': 'sheet 1' } }, 'rule-source-stray', 'sources.locks.minimumStretch'],
+    ['a source of a row that is not there', { ...good, sources: { 'locks.bands[2]': 'sheet 1' } }, 'rule-source-stray', 'sources.locks.bands[2]'],
+  ]; // prettier-ignore
+  test.each(gaps)('%s: told, though a take-off can be made', (_, rules, code, field) => {
+    expect(found(rules)).toEqual([[code, field]]);
+    expect(checkRules(rules, saved).ok).toBe(true);
+  });
+
+  test('sources of every kind of number that is there are taken', () => {
+    const sources = Object.fromEntries(
+      ['locks', 'locks.bands', 'locks.bands[1]', 'locks.bands[1].upTo', 'hooks.capacityKg', 'rails.lengths[0].minimum', 'rails.maximumAverageSpacing', 'braces.shoe'].map((place) => [place, 'sheet 1']),
+    ); // prettier-ignore
+    expect(found({ ...good, sources })).toEqual([]);
+  });
+});
+
 describe('a panel system', () => {
   const size = { widthNm: 900 * mm, heightNm: 2700 * mm };
   const broken: readonly (readonly [string, readonly Component[], string])[] = [
@@ -140,6 +211,11 @@ describe('a panel system', () => {
       'cross-member-outside',
     ],
     [
+      'a permitted pressure of zero',
+      [item('A', 'panel', { ...size, pressureOnSidePa: 0 })],
+      'pressure-not-positive',
+    ],
+    [
       'a tie hole beside the sheet',
       [item('A', 'panel', { ...size, tieHolesNm: [[901 * mm, 0]] })],
       'tie-hole-outside',
@@ -149,6 +225,20 @@ describe('a panel system', () => {
     const made = panelSystem(components, {});
     expect(made.ok ? 'taken' : made.error.code).toBe(code);
     expect(made.ok ? '' : made.error.message).toContain('A');
+  });
+
+  test('everything wrong with a catalogue is told at once', () => {
+    const wrong = [
+      item('A', 'lock', { weightGrams: -1 }),
+      item('B', 'panel', { ...size, pressurePa: -1, crossMembersNm: [-1] }),
+      item('A', 'hook'),
+    ];
+    expect(catalogueProblems(wrong).map(({ code, field }) => [code, field])).toEqual([
+      ['weight-negative', 'components.A'],
+      ['pressure-not-positive', 'components.B.pressure'],
+      ['cross-member-outside', 'components.B.crossMembers'],
+      ['code-repeated', 'components.A'],
+    ]);
   });
 
   test('panels and other components are told apart in catalogue order', () => {

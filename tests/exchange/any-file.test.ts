@@ -92,6 +92,9 @@ const component = fc.record({
   widthNm: thousandths,
   heightNm: thousandths,
   lengthNm: thousandths,
+  pressurePa: fc.integer({ min: 1, max: 200_000 }),
+  pressureOnSidePa: fc.integer({ min: 1, max: 200_000 }),
+  canShrink: fc.constant(true),
   system: fc.option(fc.constantFrom('S', 'T')),
   hirePerDayCents: fc.option(fc.integer({ min: 0, max: 99_999 })),
   regangPerPieceH: fc.constantFrom(0, 0.05, 2.5),
@@ -108,6 +111,7 @@ describe('Components written as CSV', () => {
       [
         one.code, one.name, one.kind, one.system ?? '', `${one.weightGrams / 1000} kg`,
         `${one.widthNm / 1_000_000} mm`, `${one.heightNm / 1_000_000} mm`, `${one.lengthNm / 1_000_000} mm`, '', '',
+        `${one.pressurePa / 1000} kPa`, `${one.pressureOnSidePa} Pa`, one.canShrink ? 'yes' : '',
         one.hirePerDayCents === null ? '' : (one.hirePerDayCents / 100).toFixed(2),
         String(one.regangPerPieceH), one.remark ?? '',
       ].map(quoted).join(','); // prettier-ignore

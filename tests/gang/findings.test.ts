@@ -237,15 +237,24 @@ describe('rails', () => {
   test('full-length rails over 13 ft are two, 8 ft below and 6 ft above, and bolt to the panels they overlap', () => {
     const table = { ...rails, cover: 'full-length', bolt: 'RB', boltsPerPanelCrossed: 1 } as const;
     const found = taken(systemWith({ rails: table }), designOf(stack));
+    const common = { direction: 'upright', line: 0, neededFor: 'both' } as const;
     // 8 + 6 = 14 ft is the least that two rails of 3, 6 and 8 ft reach; the upper one overlaps both panels
     expect(found.rails.filter(({ line }) => line === 0)).toEqual([
       {
-        ...{ component: 'R8', direction: 'upright', xNm: 0, yNm: 0, lengthNm: 8 * foot, line: 0 },
-        ...{ bolts: 1, boltPlaces: [at(0, 4 * foot)], neededFor: 'both' },
+        ...common,
+        ...at(0, 0),
+        component: 'R8',
+        lengthNm: 8 * foot,
+        bolts: 1,
+        boltPlaces: [at(0, 4 * foot)],
       },
       {
-        ...{ component: 'R6', direction: 'upright', xNm: 0, yNm: 8 * foot, lengthNm: 6 * foot, line: 0 },
-        ...{ bolts: 2, boltPlaces: [at(0, 8.5 * foot), at(0, 11 * foot)], neededFor: 'both' },
+        ...common,
+        ...at(0, 8 * foot),
+        component: 'R6',
+        lengthNm: 6 * foot,
+        bolts: 2,
+        boltPlaces: [at(0, 8.5 * foot), at(0, 11 * foot)],
       },
     ]);
     expect(quantities(found)).toMatchObject({ R8: 2, R6: 2, RB: 6 });
