@@ -9,6 +9,7 @@ import type { Outcome } from './cli/outcome.ts';
 const optionShapes = {
   at: { type: 'string' },
   book: { type: 'string' },
+  design: { type: 'string' },
   'dry-run': { type: 'boolean' },
   help: { type: 'boolean' },
   improve: { type: 'string' },
@@ -17,7 +18,10 @@ const optionShapes = {
   location: { type: 'string' },
   map: { type: 'string' },
   move: { type: 'string', multiple: true },
+  out: { type: 'string' },
+  pour: { type: 'string' },
   today: { type: 'string' },
+  units: { type: 'string' },
 } as const;
 
 async function run(args: readonly string[]): Promise<Outcome | null> {

@@ -33,6 +33,7 @@ const bookCommands = {
   demo: async () => (await import('./demo.ts')).demo,
   import: async () => (await import('./import.ts')).importCommand,
   plan: async () => (await import('./plan.ts')).plan,
+  sheet: async () => (await import('./sheet.ts')).sheet,
   stock: async () => (await import('./stock.ts')).stock,
   whatif: async () => (await import('./whatif.ts')).whatif,
 } as const;
@@ -43,6 +44,7 @@ export const usage: readonly string[] = [
   'regang plan --book FILE --job CODE [--improve SECONDS]',
   'regang whatif --book FILE --job CODE --move POUR=+2d [--move ...] [--today DATE]',
   'regang stock --book FILE [--at DATE] [--location CODE]',
+  'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
   'regang check --book FILE',
   'regang calc length|takeoff|pick|plan [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',

@@ -23,6 +23,7 @@ import { pourSave } from './pour-save.ts';
 import { rulesCheck } from './rules-check.ts';
 import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
+import { sheetAssembly } from './sheet-assembly.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { yardMove } from './yard-move.ts';
 import { yardMovements } from './yard-movements.ts';
@@ -54,6 +55,7 @@ export const procedures = {
   'rules.check': rulesCheck,
   'rules.read': rulesRead,
   'rules.save': rulesSave,
+  'sheet.assembly': sheetAssembly,
   'shortfall.list': shortfallList,
   'yard.move': yardMove,
   'yard.movements': yardMovements,

@@ -142,6 +142,14 @@ describe('what is read', () => {
     expect(ties?.quantity).toBe(2 * holes.length);
   });
 
+  test('an assembly sheet says where the gang stands first, and refuses a pour at which it does not', async () => {
+    const sheet = await host.ask('sheet.assembly', { design: 'GC' });
+    expect(sheet.foot).toBe('Assembly sheet GC revision A · TB26 Tarrowmere Basin');
+    expect(JSON.stringify(sheet.tree)).toContain('P04 Tank wall W3');
+    expect(await host.refused('sheet.assembly', { design: 'GC', job, pour: 'P01' })).toBe('not-at-pour');
+    expect(await host.refused('sheet.assembly', { design: 'none' })).toBe('unknown-design');
+  });
+
   test('the catalogue and the places are told', async () => {
     expect((await host.ask('component.list', {})).components.length).toBeGreaterThanOrEqual(40);
     const places = await host.ask('yard.places', {});

@@ -1,0 +1,35 @@
+// What stands on every sheet whatever is on it. The statements are the same everywhere; regulations are pointers
+// to be read again, as the sheet itself says.
+import { of, type SheetElement } from './node.ts';
+
+const everywhere: readonly string[] = [
+  'Planning aid only: not a design, a lifting plan, a permit or an inspection.',
+  'Weights come from entered piece weights; the competent person checks them before anything is lifted.',
+  'The maker’s instructions for the equipment in use, local codes, and a licensed engineer or competent person come first.',
+  'A figure marked default has no source; replace it with your own record.',
+  'Regulation numbers are pointers, not legal advice; read the text in force.',
+  'Superseded once a newer revision exists: ask before you build or lift from an older one.',
+];
+
+export const assemblyCautions: readonly string[] = [
+  'Formwork is designed, built, braced and maintained for every load it meets, and drawings with their revisions are on site (29 CFR 1926.703(a)).',
+  'Nobody stands on or under a suspended form. Guardrails are firm before anyone goes on a platform; fall protection from 6 ft on the face of forms (29 CFR 1926.501(b)(5)).',
+  'No piece is put in place of another, no rail of another length, without the designer.',
+];
+
+export const pickCautions: readonly string[] = [
+  'Nobody on or under the suspended form; only those hooking, unhooking or guiding it come near, and the route passes over nobody (29 CFR 1926.1425).',
+  'The crane holds the form until its braces and shoes are anchored.',
+  'Hooks that latch, rigged by a qualified rigger. Lifting gear for panels is marked and, if specially made, proof-tested to 125 % (29 CFR 1926.251(a)(4)).',
+  'Above 75 % of the chart the weight is known from a reliable source; wind, ice and snow are allowed for (29 CFR 1926.1417(o), (n)).',
+  'Wind, crane and radius values are entries or forecasts, with their source; the limit named by its owner decides, not this sheet.',
+];
+
+export function cautionsPart(own: readonly string[]): SheetElement {
+  return of(
+    'section',
+    'part cautions',
+    of('h2', 'part-name', 'Cautions'),
+    of('ul', 'caution-list', ...[...own, ...everywhere].map((words) => of('li', 'caution', words))),
+  );
+}
