@@ -4,7 +4,10 @@
 export function nextRevision(revision: string): string {
   const text = revision.trim();
   const number = /^(.*?)(\d{1,15})$/u.exec(text);
-  if (number !== null) return `${number[1]}${Number(number[2]) + 1}`;
+  if (number !== null) {
+    const [, before = '', digits = ''] = number;
+    return before + String(Number(digits) + 1).padStart(digits.length, '0');
+  }
   const letters = /^(.*?[^A-Z])?([A-Z]{1,3})$/u.exec(text);
   if (letters !== null) return `${letters[1] ?? ''}${nextLetters(letters[2] ?? '')}`;
   return text === '' ? 'A' : `${text} 2`;

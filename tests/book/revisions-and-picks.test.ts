@@ -115,7 +115,7 @@ function facts(
   return { design, name, system, revision, hand, assemble_h: assemble, break_down_h: breakDown };
 }
 
-async function migrated(): Promise<Handle> {
+async function migratedBook(): Promise<Handle> {
   const file = await oldBook();
   await (await opened(file)).close();
   const handle = await rawHandle(file);
@@ -158,7 +158,7 @@ describe('What the tables of version 2 refuse, by SQL past the app', () => {
     ['UPDATE component SET can_shrink = 2', 'CHECK'],
     ["DELETE FROM design WHERE code = 'G1'", 'FOREIGN KEY'],
   ])('%s', async (sql, why) => {
-    const handle = await migrated();
+    const handle = await migratedBook();
     const before = tablesOf(handle);
     const values = sql.includes('?') ? ['X'] : [];
     expect(() => handle.prepare(sql).run(...values)).toThrow(why);
@@ -166,7 +166,7 @@ describe('What the tables of version 2 refuse, by SQL past the app', () => {
   });
 
   test('a design taken out takes how it is picked with it, and leaves its states', async () => {
-    const handle = await migrated();
+    const handle = await migratedBook();
     handle.exec("DELETE FROM design WHERE code = 'G2'");
     const { pick_setup: picks, design_revision: states, design } = tablesOf(handle);
     expect(picks).toEqual([]);

@@ -190,6 +190,21 @@ describe('A design that is kept', () => {
   });
 });
 
+test('The two hands of a gang are made of the same pieces, rails and bolts too', async () => {
+  for (const [left, right] of [
+    ['GBL', 'GBR'],
+    ['GNL', 'GNR'],
+  ] as const) {
+    const [one, other] = [
+      await host.ask('design.read', { design: left }),
+      await host.ask('design.read', { design: right }),
+    ];
+    const pieces = (read: typeof one) => read.lines.map((line) => [line.component, line.quantity]);
+    expect(pieces(one)).toEqual(pieces(other));
+    expect(one.sameAs).toEqual([{ design: right, how: 'mirrored' }]);
+  }
+});
+
 test('A gang flies on to where it stands again, and its mirror image at the same place and time does not', async () => {
   await save(await typed('ML', '18 36 24'));
   await save(await typed('MR', '24 36 18', { hand: 'right' }));
