@@ -3,10 +3,10 @@
 import type { Refusal } from '../answer.ts';
 import type { BookComponent, BookReader, Design, RuleVersion } from '../book/book.ts';
 import { catalogueOf, changedCatalogue, rulesInForce, systemOf } from '../book/systems.ts';
-import { checkRules } from '../catalogue/check-rules.ts';
+import { rulesProblems } from '../catalogue/check-rules.ts';
 import type { RuleTables } from '../catalogue/rules.ts';
-import { panelSystem } from '../catalogue/system.ts';
 import { takeOff, type TakeOff } from '../gang/take-off.ts';
+import { changedProblems } from './changed-components.ts';
 import { designChange, type DesignChange } from './design-change.ts';
 
 export interface EnteredRules {
@@ -33,9 +33,13 @@ export async function checkChangedRules(book: BookReader, entered: EnteredRules)
   const components = changedCatalogue(stored, entered.components);
   const before = rulesInForce(versions);
   const after = new Map([...before, [entered.system, versionOf(entered)] as const]);
+  const ofComponents = changedProblems(entered.system, entered.components, stored);
+  const named = new Set(ofComponents.map((each) => each.field));
   const problems = [
-    ...entered.components.flatMap(componentProblems),
-    ...rulesProblems(entered.rules, catalogueOf(components, entered.system)),
+    ...ofComponents,
+    ...rulesProblems(entered.rules, catalogueOf(components, entered.system)).filter(
+      ({ field }) => field === undefined || !named.has(field),
+    ),
   ];
   if (problems.length > 0) return { problems, changes: [], unchanged: 0 };
   // Components of no system serve in all, and one may have been moved from another system.
@@ -55,11 +59,6 @@ export async function checkChangedRules(book: BookReader, entered: EnteredRules)
   for (const [system] of after) problems.push(...systemProblems(system, components, after, problems));
   if (problems.length > 0) return { problems, changes: [], unchanged: 0 };
   return { problems, changes, unchanged: touched.length - changes.length };
-}
-
-function rulesProblems(rules: RuleTables, components: readonly BookComponent[]): readonly Refusal[] {
-  const checked = checkRules(rules, components);
-  return checked.ok ? [] : [checked.error];
 }
 
 function versionOf({ system, rules }: EnteredRules): RuleVersion {
@@ -87,39 +86,4 @@ function systemProblems(
   const checked = systemOf(system, components, rules);
   if (checked.ok || told.some((each) => each.message.endsWith(checked.error.message))) return [];
   return [{ ...checked.error, message: `System ${system}: ${checked.error.message}` }];
-}
-
-/** Whatever a component cannot be, by itself. */
-function componentProblems(component: BookComponent): readonly Refusal[] {
-  const field = `components.${component.code}`;
-  const problems: Refusal[] = [];
-  const checked = panelSystem([component], {});
-  if (!checked.ok) problems.push(checked.error);
-  if (component.weightGrams === 0)
-    problems.push({
-      code: 'weight-zero',
-      message: `${component.code} weighs nothing: every gang with it would be counted too light.`,
-      field: `${field}.weight`,
-    });
-  const sizes = [
-    ['width', component.widthNm],
-    ['height', component.heightNm],
-    ['length', component.lengthNm],
-    ['pressure', component.pressurePa],
-    ['pressureOnSide', component.pressureOnSidePa],
-  ] as const;
-  for (const [name, size] of sizes)
-    if (size !== undefined && size <= 0 && !problems.some((each) => each.code === 'panel-without-size'))
-      problems.push({
-        code: 'size-not-positive',
-        message: `The ${name} of ${component.code} must be over zero.`,
-        field: `${field}.${name}`,
-      });
-  if (component.hirePerDayCents !== null && component.hirePerDayCents < 0)
-    problems.push({
-      code: 'hire-negative',
-      message: `The hire of ${component.code} cannot be negative.`,
-      field: `${field}.hirePerDay`,
-    });
-  return problems;
 }

@@ -93,6 +93,31 @@ describe('What makes no sense is refused by name and kept nowhere', () => {
     expect(problems[0]).toMatchObject({ code: 'rule-component-unknown', field: 'locks.component' });
   });
 
+  test('a code of another system, which would become a piece of this one', async () => {
+    const { components } = await inForce();
+    const panel = { ...components.find((each) => each.code === 'P836')!, system: 'OMC' };
+    const { rules } = await host.ask('rules.read', { system: 'OMC' });
+    const { problems } = await host.ask('rules.check', { system: 'OMC', rules, components: [panel] });
+    expect(problems[0]).toMatchObject({ code: 'component-of-another-system', field: 'components.P836' });
+  });
+
+  test('two things at once: both are told, and the refusal says how many there are', async () => {
+    const problems = await refusedFor(({ rules }) => ({
+      locks: { ...rules.locks!, bands: [...rules.locks!.bands].reverse() },
+      brackets: { ...rules.brackets!, component: 'LOST', maximumSpacingNm: 0 },
+    }));
+    const fields = problems.map((each) => each.field);
+    for (const field of ['locks.bands[1].upTo', 'brackets.component', 'brackets.maximumSpacing'])
+      expect(fields).toContain(field);
+  });
+
+  test('a gap: no band for a length that panels of the catalogue have', async () => {
+    const problems = await refusedFor(({ rules }) => ({
+      locks: { ...rules.locks!, bands: rules.locks!.bands.slice(0, 1) },
+    }));
+    expect(problems[0]?.field).toContain('locks');
+  });
+
   test('components that cannot be: every one of them is named', async () => {
     const { rules, components } = await inForce();
     const piece = (code: string) => components.find((each) => each.code === code)!;
@@ -100,14 +125,18 @@ describe('What makes no sense is refused by name and kept nowhere', () => {
       { ...piece('P836'), widthNm: 0 },
       { ...piece('P436'), weightGrams: 0 },
       { ...piece('LK'), weightGrams: -1 },
+      { ...piece('R8'), lengthNm: -1 },
+      { ...piece('R6'), hirePerDayCents: -1 },
       { ...piece('P824'), tieHolesNm: [[100 * footNm, 0] as [number, number]] },
     ];
     const { problems } = await host.ask('rules.check', { system: 'OMB', rules, components: changed });
     expect(problems.map((each) => [each.code, each.field])).toEqual([
       ['panel-without-size', 'components.P836'],
-      ['weight-zero', 'components.P436.weight'],
       ['weight-negative', 'components.LK'],
       ['tie-hole-outside', 'components.P824.tieHoles'],
+      ['weight-zero', 'components.P436.weight'],
+      ['size-not-positive', 'components.R8.length'],
+      ['hire-negative', 'components.R6.hirePerDay'],
     ]);
   });
 
