@@ -76,6 +76,19 @@ describe('A row that is typed', () => {
     expect(heavy.weightGrams).toBe(before.weightGrams + 2000);
   });
 
+  test('of a panel with uneven tie holes says which holes its mirror image would not have', async () => {
+    const { components } = await host.ask('rules.read', { system: 'OMB' });
+    const panel = components.find((each) => each.code === 'P824')!;
+    const uneven = { ...panel, tieHolesNm: [[4 * inchNm, 24 * inchNm] as [number, number]] };
+    const { geometry } = await typed('X', '36 24');
+    const even = await host.ask('design.draft', { system: 'OMB', geometry });
+    expect(even.mirrorFindings).toEqual([]);
+    const moved = geometry.panels.map((each) => ({ ...each, xNm: each.xNm + footNm }));
+    const asked = { system: 'OMB', geometry: { ...geometry, panels: moved }, components: [uneven] };
+    const { mirrorFindings } = await host.ask('design.draft', asked);
+    expect(mirrorFindings.map((each) => each.where)).toEqual([{ xNm: 36 * inchNm, yNm: 0 }]);
+  });
+
   test('off the origin is answered from its corner, which is said', async () => {
     const { geometry } = await typed('X', '36 24');
     const panels = geometry.panels.map((panel) => ({

@@ -143,5 +143,6 @@ export const sample: DesignDetail = {
   rowText: { us: null, metric: null },
   symmetrical: false,
   sameAs: [],
+  mirrorFindings: [],
   turns: [],
 };
