@@ -3,6 +3,8 @@
 import { never } from '../answer.ts';
 import { inShift } from './calendar.ts';
 import { instantText, localDate } from './local-time.ts';
+import { braceFindings, meetingFindings } from './meeting-findings.ts';
+import type { PourDesign } from './meeting-locks.ts';
 import { oppositeHoles, type HoledDesign } from './opposite-holes.ts';
 import { closingSide, pourTimes, setFromOf, type PourTimes } from './pour-times.ts';
 import type { Gate, Job, Pour, PourSide } from './pours.ts';
@@ -18,7 +20,7 @@ export function pourFindings(
   job: Job,
   pour: Pour,
   others: readonly Pour[],
-  designs: ReadonlyMap<string, HoledDesign>,
+  designs: ReadonlyMap<string, PourDesign>,
 ): PourFinding[] {
   const times = pourTimes(pour, job);
   return [
@@ -26,6 +28,8 @@ export function pourFindings(
     ...pour.sides.flatMap((side) => overlapFindings(pour, side, designs)),
     ...sequenceFindings(job, pour, times, others),
     ...pour.gates.filter((gate) => !gate.done).flatMap((gate) => gateFindings(job, pour, times, gate)),
+    ...meetingFindings(pour, designs),
+    ...braceFindings(pour, designs),
     ...tieFindings(pour, designs),
   ];
 }

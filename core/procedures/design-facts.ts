@@ -3,14 +3,17 @@
 import { answer, refuse, type Answer } from '../answer.ts';
 import type { BookReader, Design } from '../book/book.ts';
 import { rulesInForce, systemOf } from '../book/systems.ts';
+import type { RuleTables } from '../catalogue/rules.ts';
 import type { PointNm } from '../gang/findings.ts';
 import { takeOff, type TakeOff } from '../gang/take-off.ts';
-import type { HoledDesign } from '../plan/opposite-holes.ts';
+import type { PourDesign } from '../plan/meeting-locks.ts';
 
-export interface DesignFacts extends HoledDesign {
+export interface DesignFacts extends PourDesign {
   readonly design: Design;
   readonly ruleVersion: number;
   readonly takeOff: TakeOff;
+  /** The tables it was taken off by. */
+  readonly rules: RuleTables;
   /** What the gang holds while it stands: the take-off without its hooks, which fly with the crane. */
   readonly pieces: Readonly<Record<string, number>>;
 }
@@ -34,6 +37,9 @@ export async function readDesignFacts(book: BookReader): Promise<Answer<Readonly
       design,
       ruleVersion: rules.get(design.system)?.version ?? 0,
       takeOff: taken.value,
+      rules: system.value.rules,
+      edges: design.geometry.edges,
+      braced: design.geometry.braced ?? true,
       pieces: Object.fromEntries(
         taken.value.lines
           .filter((line) => !hooks.has(line.component))
