@@ -1,6 +1,7 @@
 // Writes to a book until it is killed, and says on standard output what was acknowledged: one line each,
 // written at once. `node writer-process.ts FILE NAME work|create|migrate`.
 import { writeSync } from 'node:fs';
+import { newestVersion } from '../../core/book/migrate.ts';
 import type { Migration } from '../../core/book/migration.ts';
 import { openBook } from '../../core/book/open.ts';
 import type { OpenBook } from '../../core/book/open.ts';
@@ -11,7 +12,7 @@ const now = '2026-03-02T07:00:00-05:00';
 
 /** Slow enough to be killed in: two tables filled, and every component renamed. */
 export const slowMigration: Migration = {
-  number: 2,
+  number: newestVersion(allMigrations) + 1,
   name: 'slow',
   sql: `
     CREATE TABLE slow (n INTEGER PRIMARY KEY, text TEXT NOT NULL) STRICT;
