@@ -8,9 +8,11 @@ import { openBook, type OpenBook } from '../../core/book/open.ts';
 import { importColumns } from '../../core/exchange/kinds.ts';
 import { importKinds } from '../../core/exchange/prepared.ts';
 import { workBefore } from '../../core/plan/calendar.ts';
+import { meetingLocks } from '../../core/plan/meeting-locks.ts';
 import { oppositeHoles } from '../../core/plan/opposite-holes.ts';
 import { instantText } from '../../core/plan/local-time.ts';
 import { pourFindings } from '../../core/plan/pour-findings.ts';
+import { formatPressure } from '../../core/units/pressure.ts';
 import { importFile } from '../../core/procedures/import-file.ts';
 import { demoFiles, demoText, makeDemo } from '../../seed-demo/make-demo.ts';
 import { type JobPlan, planOfBook } from './plan-of-book.ts';
@@ -123,6 +125,23 @@ describe('The designs and pours of the demo', () => {
         .map((one) => one.message),
     );
     expect([...stops, ...wrong]).toEqual([]);
+  });
+
+  test('hold the locks of every edge where gangs meet: no pour has another number', () => {
+    const findings = plan.pours.flatMap((pour) => pourFindings(plan.job, pour, plan.pours, plan.designs));
+    expect(findings.filter(({ rule }) => rule === 'meeting-locks')).toEqual([]);
+    const edges = plan.pours.flatMap((pour) => meetingLocks(pour, plan.designs).meetings);
+    expect(edges.length).toBeGreaterThan(30);
+  });
+
+  test('permit 1250 psf, and 1100 psf where panels stand on their side', () => {
+    const permitted = new Map(
+      [...plan.designs].map(([code, { takeOff }]) => [code, takeOff.permittedPressure]),
+    );
+    const psf = (pa = 0): string => formatPressure(pa, 'us');
+    expect(psf(permitted.get('GA')?.pa)).toBe('1,250 psf');
+    expect(permitted.get('GT')).toMatchObject({ panel: 'P424', onSide: true });
+    expect(psf(permitted.get('GT')?.pa)).toBe('1,100 psf');
   });
 
   test('are all used, and every tie hole has one opposite but next to inside corners', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { checkPour } from '../../core/plan/check-pour.ts';
+import { oppositeHoles } from '../../core/plan/opposite-holes.ts';
 import { pourFindings } from '../../core/plan/pour-findings.ts';
 import type { Pour } from '../../core/plan/pours.ts';
 import { job, known, pourOf } from './pours-for-tests.ts';
@@ -106,5 +107,13 @@ describe('a doubtful pour is kept and its finding names the place', () => {
     const found = pourFindings(job, pourOf({ tieComponent: 'TR' }), [], designs);
     expect(found).toMatchObject([{ rule: 'ties-through', where: 'W1, 304.8 mm along, 609.6 mm up' }]);
     expect(found[0]?.message).toContain('1 tie holes of side A and 1 of side B');
+  });
+
+  test('holes 2 mm off have a partner within 2 mm, and none within a nanometre less', () => {
+    const near = { widthNm: design.widthNm, holes: [{ xNm: 3_352_800_000 - 2_000_000, yNm: 609_600_000 }] };
+    const both = new Map([...designs, ['GB', near]]);
+    const pour = pourOf({ sides: [sideA, { ...sideB, gangs: [{ design: 'GB', atNm: 0 }] }] });
+    expect(oppositeHoles(pour, both, 2_000_000)).toMatchObject({ pairs: 1, firstAlone: null });
+    expect(oppositeHoles(pour, both, 1_999_999)).toMatchObject({ pairs: 0, alone: { A: 1, B: 1 } });
   });
 });
