@@ -138,10 +138,9 @@ describe('The designs and pours of the demo', () => {
     const permitted = new Map(
       [...plan.designs].map(([code, { takeOff }]) => [code, takeOff.permittedPressure]),
     );
-    const psf = (pa = 0): string => formatPressure(pa, 'us');
-    expect(psf(permitted.get('GA')?.pa)).toBe('1,250 psf');
+    expect(formatPressure(permitted.get('GA')?.pa ?? 0, 'us')).toBe('1,250 psf');
     expect(permitted.get('GT')).toMatchObject({ panel: 'P424', onSide: true });
-    expect(psf(permitted.get('GT')?.pa)).toBe('1,100 psf');
+    expect(formatPressure(permitted.get('GT')?.pa ?? 0, 'us')).toBe('1,100 psf');
   });
 
   test('are all used, and every tie hole has one opposite but next to inside corners', () => {

@@ -12,7 +12,7 @@ export interface CountedRails {
 }
 
 /** What a line runs through, cell by cell: panels, and fillers between two panels or with none at their right. */
-type Step = { readonly what: string; readonly from: number; readonly to: number };
+export type Step = { readonly what: string; readonly from: number; readonly to: number };
 
 function walk(grid: Cells, column: number): Step[] {
   const { ys, cells } = grid;
@@ -44,35 +44,59 @@ function betweenPanels(line: Cells['cells'][number], row: number): boolean {
   });
 }
 
-export function countRails(system: PanelSystem, design: DesignGeometry): CountedRails {
-  const { rails: table } = system.rules;
-  if (table === undefined) throw new Error('these tests need a table of rails');
+type RailTable = NonNullable<PanelSystem['rules']['placingRails']>;
+
+/** What every line of a table runs through, and where along its joints the line is, as a fraction. */
+export function linesByCells(
+  system: PanelSystem,
+  design: DesignGeometry,
+  table: RailTable,
+): readonly { readonly steps: readonly Step[]; readonly at: number }[] {
   const plain = cut(system, design);
-  const high = (plain.ys[plain.ys.length - 1] ?? 0) - (plain.ys[0] ?? 0);
   const grid = table.across === 'horizontal-joints' ? plain : turned(plain);
-  const minimum = table.lengths.find((row) => high <= row.gangUpToNm)?.minimumNm ?? 0;
-  const usable = system.components.flatMap(({ kind, code, lengthNm = 0 }) =>
-    kind === 'stiffening-rail' && lengthNm >= minimum ? [{ code, lengthNm }] : [],
-  );
-  const byCode: Record<string, number> = {};
-  const passed = new Set<string>();
-  let bolts = 0;
-  if (usable.length === 0) return { byCode, bolts, passed };
   const [start = 0, end = 0] = [grid.xs[0], grid.xs[grid.xs.length - 1]];
   let spaces = 1;
   while (spaces * table.maximumAverageSpacingNm < end - start) spaces++;
-  const perPanel = table.boltsPerPanelCrossed ?? 0;
-  const add = (code: string): void => {
-    byCode[code] = (byCode[code] ?? 0) + 1;
-  };
-  for (let line = 0; line <= spaces; line++) {
+  return Array.from({ length: spaces + 1 }, (_, line) => {
     const column =
       line === spaces
         ? grid.xs.length - 2
         : grid.xs.findLastIndex((x) => (x - start) * spaces <= line * (end - start));
-    const steps = walk(grid, column);
+    return { steps: walk(grid, column), at: start + (line * (end - start)) / spaces };
+  });
+}
+
+/** The catalogue's rails that a gang of this height may take. */
+export function railsFor(
+  system: PanelSystem,
+  design: DesignGeometry,
+  table: RailTable,
+): readonly { readonly code: string; readonly lengthNm: number }[] {
+  const { ys } = cut(system, design);
+  const high = (ys[ys.length - 1] ?? 0) - (ys[0] ?? 0);
+  const minimum = table.lengths.find((row) => high <= row.gangUpToNm)?.minimumNm ?? 0;
+  return system.components.flatMap(({ kind, code, lengthNm = 0 }) =>
+    kind === 'stiffening-rail' && lengthNm >= minimum ? [{ code, lengthNm }] : [],
+  );
+}
+
+export function countRails(system: PanelSystem, design: DesignGeometry): CountedRails {
+  const { rails: table } = system.rules;
+  if (table === undefined) throw new Error('these tests need a table of rails');
+  const plain = cut(system, design);
+  const grid = table.across === 'horizontal-joints' ? plain : turned(plain);
+  const usable = railsFor(system, design, table);
+  const byCode: Record<string, number> = {};
+  const passed = new Set<string>();
+  let bolts = 0;
+  if (usable.length === 0) return { byCode, bolts, passed };
+  const perPanel = table.boltsPerPanelCrossed ?? 0;
+  const add = (code: string): void => {
+    byCode[code] = (byCode[code] ?? 0) + 1;
+  };
+  for (const { steps } of linesByCells(system, design, table)) {
     const pairs = passings(steps);
-    for (const pair of pairs) passed.add(pair);
+    for (const { pair } of pairs) passed.add(pair);
     if (table.cover === 'each-joint') {
       const [first] = usable.toSorted((a, b) => a.lengthNm - b.lengthNm);
       for (let rail = 0; rail < pairs.length; rail++) if (first !== undefined) add(first.code);
@@ -91,17 +115,36 @@ export function countRails(system: PanelSystem, design: DesignGeometry): Counted
   return { byCode, bolts, passed };
 }
 
+/** A place where a line passes from one panel to the next: at a joint, or over what fillers fill between them. */
+export interface Crossing {
+  readonly pair: string;
+  /** The panels' places in the design. */
+  readonly first: number;
+  readonly second: number;
+  readonly from: number;
+  readonly to: number;
+}
+
 /** From one panel to the next, directly or over filler cells only. */
-function passings(steps: readonly Step[]): string[] {
-  const pairs: string[] = [];
-  let panel: string | undefined;
-  for (const { what } of steps) {
-    if (what === 'nothing') panel = undefined;
-    if (!what.startsWith('panel')) continue;
-    if (panel !== undefined && panel !== what) pairs.push(`${panel} ${what}`);
-    panel = what;
+export function passings(steps: readonly Step[]): Crossing[] {
+  const found: Crossing[] = [];
+  let last: Step | undefined;
+  for (const step of steps) {
+    if (step.what === 'nothing') last = undefined;
+    if (!step.what.startsWith('panel')) continue;
+    if (last !== undefined && last.what !== step.what) {
+      const [first, second] = [last, step].map(({ what }) => Number(what.slice('panel '.length)));
+      found.push({
+        pair: `${last.what} ${step.what}`,
+        first: first ?? 0,
+        second: second ?? 0,
+        from: last.to,
+        to: step.from,
+      });
+    }
+    last = step;
   }
-  return pairs;
+  return found;
 }
 
 function total(set: readonly { lengthNm: number }[]): number {
@@ -109,7 +152,7 @@ function total(set: readonly { lengthNm: number }[]): number {
 }
 
 /** Tries every set of rails of growing size; of those that cover, the least total, then the longest first. */
-function smallestCover(
+export function smallestCover(
   rails: readonly { code: string; lengthNm: number }[],
   span: number,
 ): readonly { code: string; lengthNm: number }[] {
