@@ -7,16 +7,17 @@ import { answer, refuse } from '../answer.ts';
 import type { Answer } from '../answer.ts';
 import { doorContext } from '../host/door-context.ts';
 import { sheetAssembly } from '../procedures/sheet-assembly.ts';
+import { sheetPick } from '../procedures/sheet-pick.ts';
 import { sheetInput, sheetOutput } from '../procedures/sheet-shape.ts';
 import { sheetHtml } from '../sheets/html.ts';
 import type { BookCommand } from './commands.ts';
 import { outcomeOf } from './outcome.ts';
 import { ask, bookOption, fileFromHere, readOptions, withBook } from './with-book.ts';
 
-const kinds = { assembly: sheetAssembly } as const;
+const kinds = { assembly: sheetAssembly, pick: sheetPick } as const;
 
 const input = sheetInput.extend({
-  kind: z.enum(['assembly']),
+  kind: z.enum(['assembly', 'pick']),
   book: bookOption,
   out: z.string().min(1).meta({ description: 'The HTML file to write; it must not be there yet' }),
 });

@@ -24,6 +24,7 @@ import { rulesCheck } from './rules-check.ts';
 import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
 import { sheetAssembly } from './sheet-assembly.ts';
+import { sheetPick } from './sheet-pick.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { yardMove } from './yard-move.ts';
 import { yardMovements } from './yard-movements.ts';
@@ -56,6 +57,7 @@ export const procedures = {
   'rules.read': rulesRead,
   'rules.save': rulesSave,
   'sheet.assembly': sheetAssembly,
+  'sheet.pick': sheetPick,
   'shortfall.list': shortfallList,
   'yard.move': yardMove,
   'yard.movements': yardMovements,

@@ -45,7 +45,7 @@ export function assemblySheet(facts: AssemblyFacts): Sheet {
       ['Weight without hooks', units.weight(drawn.weightGrams)],
       ['Planned to assemble', formatHours(facts.assembleH)],
     ]),
-    findingsPart(findings, units),
+    findingsPart(findings, units, 'built'),
     gangDrawing(drawn, findings, units),
     ...(stands ? [wallPart(gang.code, facts.walls, facts.othersInWords, units)] : []),
     piecesPart(drawn, units),

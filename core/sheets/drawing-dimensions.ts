@@ -37,6 +37,16 @@ export function dimensions(
   ];
 }
 
+/** One chain along a level line at `line` millimetres down the paper. */
+export function levelChain(
+  stretches: readonly Stretch[],
+  place: Place,
+  line: number,
+  units: SheetUnits,
+): readonly SheetNode[] {
+  return chain({ stretches, at: (nm) => place.x(nm), line, out: 1, upright: false, units });
+}
+
 interface Chain {
   readonly stretches: readonly Stretch[];
   readonly at: (nm: number) => number;

@@ -54,7 +54,7 @@ function railLegend({ rails }: DrawnGang): string {
 function signPicture(sign: Sign): SheetNode {
   return el(
     'svg',
-    { class: 'legend-sign', viewBox: '0 0 8 8', width: '8mm', height: '8mm', 'aria-hidden': 'true' },
+    { class: 'legend-sign', viewBox: '0 0 8 8', width: '6.5mm', height: '6.5mm', 'aria-hidden': 'true' },
     signNode(sign),
   );
 }

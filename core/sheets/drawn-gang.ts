@@ -3,7 +3,7 @@ import type { Finding, PointNm } from '../gang/findings.ts';
 import type { RailMove } from '../gang/rail-clash.ts';
 import type { DrawnPanel, DrawnPiece, LockedJoint } from '../gang/take-off.ts';
 import type { TakeOffLine } from '../gang/weights.ts';
-import { formatLength, type UnitSystem } from '../units/length.ts';
+import { formatLength, inchNm, millimetreNm, type UnitSystem } from '../units/length.ts';
 import { formatWeight } from '../units/weight.ts';
 
 export interface DrawnRail extends PointNm {
@@ -41,21 +41,28 @@ export interface DrawnGang {
   readonly findings: readonly Finding[];
 }
 
-/** Which panels, joints and pieces are counted together is said in these words. */
+/** Amounts in the words of a unit system. */
 export interface SheetUnits {
   readonly system: UnitSystem;
   readonly length: (lengthNm: number) => string;
   /** On a drawing: without its unit where all are the same. */
   readonly dimension: (lengthNm: number) => string;
+  /** A computed length, to the quarter inch or 5 mm. */
+  readonly about: (lengthNm: number) => string;
+  /** The same, never under it. */
+  readonly atLeastNm: (lengthNm: number) => number;
   readonly weight: (weightGrams: number) => string;
 }
 
 export function sheetUnits(system: UnitSystem): SheetUnits {
+  const stepNm = system === 'us' ? inchNm / 4 : 5 * millimetreNm;
   const length = (lengthNm: number): string => formatLength(lengthNm, system);
   return {
     system,
     length,
     dimension: (lengthNm) => length(lengthNm).replace(/ mm$/u, ''),
+    about: (lengthNm) => `about ${length(Math.round(lengthNm / stepNm) * stepNm)}`,
+    atLeastNm: (lengthNm) => Math.ceil(lengthNm / stepNm) * stepNm,
     weight: (weightGrams) => formatWeight(weightGrams, system),
   };
 }

@@ -17,14 +17,19 @@ export function numberedFindings(findings: readonly Finding[]): readonly Numbere
     .map((finding, index) => ({ number: index + 1, finding }));
 }
 
-export function findingsPart(findings: readonly NumberedFinding[], units: SheetUnits): SheetElement {
+/** `not` is what a stop forbids: to be built, or picked. */
+export function findingsPart(
+  findings: readonly NumberedFinding[],
+  units: SheetUnits,
+  not: 'built' | 'picked',
+): SheetElement {
   const stops = findings.filter(({ finding }) => finding.severity === 'stop').length;
   return of(
     'section',
     stops > 0 ? 'part findings has-stops' : 'part findings',
-    of('h2', 'part-name', stops > 0 ? `Findings: ${stops} not to be built so` : 'Findings'),
+    of('h2', 'part-name', stops > 0 ? `Findings: ${stops} for which it is not to be ${not} so` : 'Findings'),
     findings.length === 0
-      ? of('p', 'plain', 'The rule tables find nothing here. They are not all that can be wrong with a gang.')
+      ? of('p', 'plain', 'Nothing is found by what is entered. That is not all that can be wrong.')
       : of('ul', 'finding-list', ...findings.map((one) => line(one, units))),
   );
 }

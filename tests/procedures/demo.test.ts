@@ -2,6 +2,7 @@
 // of one another.
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { procedures } from '../../core/procedures/all.ts';
+import { wordsOf } from '../sheets/read-tree.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
 
 let host: DemoHost;
@@ -145,9 +146,19 @@ describe('what is read', () => {
   test('an assembly sheet says where the gang stands first, and refuses a pour at which it does not', async () => {
     const sheet = await host.ask('sheet.assembly', { design: 'GC' });
     expect(sheet.foot).toBe('Assembly sheet GC revision A · TB26 Tarrowmere Basin');
-    expect(JSON.stringify(sheet.tree)).toContain('P04 Tank wall W3');
+    expect(/P04 side A +Tank wall W3/u.test(wordsOf(sheet.tree))).toBe(true);
     expect(await host.refused('sheet.assembly', { design: 'GC', job, pour: 'P01' })).toBe('not-at-pour');
     expect(await host.refused('sheet.assembly', { design: 'none' })).toBe('unknown-design');
+  });
+
+  test('a pick sheet of a gang for which no pick is entered says so, with its weights', async () => {
+    const { tree, title } = await host.ask('sheet.pick', { design: 'GT', units: 'metric' });
+    expect(title).toBe('Pick sheet GT Retaining wall gang 12 x 10 ft, top row on its side');
+    const words = wordsOf(tree);
+    expect(words).toContain('Not checked');
+    expect(words).toContain('NOT ENTERED');
+    // 1,430 lb by the take-off; 1 lb = 0.45359237 kg (international yard and pound agreement, 1959).
+    expect(words).toContain('648.6 kg');
   });
 
   test('the catalogue and the places are told', async () => {
