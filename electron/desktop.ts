@@ -14,6 +14,7 @@ import { pick, pickKind } from './pick.ts';
 import { readyLine } from './ready-line.ts';
 import { Relay, coreEnded } from './relay.ts';
 import { Memory } from './remembered.ts';
+import { savePdf } from './save-pdf.ts';
 import { openWindow, titleFor } from './window.ts';
 
 const dist = path.join(import.meta.dirname, '..');
@@ -34,6 +35,9 @@ export class Desktop {
     });
     ipcMain.on('regang:want-port', (event) => this.#handOutPort(event));
     ipcMain.handle('regang:pick', async (event, kind) => this.#pick(event, kind));
+    ipcMain.handle('regang:pdf', async (event) =>
+      this.#isOwnPage(event) && this.#window !== null ? savePdf(this.#window, this.#memory) : null,
+    );
   }
 
   get window(): BrowserWindow | null {
@@ -82,6 +86,14 @@ export class Desktop {
     if (typeof file !== 'string') return;
     const name = { 'new-book': 'host.create', 'open-book': 'host.open', 'copy-book': 'host.copy' } as const;
     await this.#bookCall(name[choice], { file });
+  }
+
+  /** By the menu: no screen asked, so that what went wrong is shown in a native box. */
+  async savePdf(): Promise<void> {
+    if (this.#window === null) return;
+    const saved = await savePdf(this.#window, this.#memory);
+    if (saved !== null && 'error' in saved)
+      await this.#showRefusal({ code: 'pdf-not-saved', message: saved.error });
   }
 
   go(direction: 'back' | 'forward'): void {

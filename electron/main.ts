@@ -31,6 +31,7 @@ function run(): void {
   const desktop = new Desktop();
   setMenu({
     choose: (choice) => void desktop.choose(choice).catch(report),
+    savePdf: () => void desktop.savePdf().catch(report),
     go: (direction) => desktop.go(direction),
     window: () => desktop.window,
   });

@@ -6,6 +6,7 @@ export type BookChoice = 'new-book' | 'open-book' | 'open-demo' | 'copy-book';
 
 export interface MenuActions {
   readonly choose: (choice: BookChoice) => void;
+  readonly savePdf: () => void;
   readonly go: (direction: 'back' | 'forward') => void;
   readonly window: () => BrowserWindow | null;
 }
@@ -36,6 +37,7 @@ function fileMenu(actions: MenuActions): MenuItemConstructorOptions {
       { label: 'Save a copy…', accelerator: 'CmdOrCtrl+Shift+S', click: () => actions.choose('copy-book') },
       { type: 'separator' },
       { label: 'Print…', accelerator: 'CmdOrCtrl+P', click: () => print(actions.window()) },
+      { label: 'Save as PDF…', click: () => actions.savePdf() },
       { type: 'separator' },
       { role: isMac ? 'close' : 'quit' },
     ],

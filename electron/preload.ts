@@ -17,6 +17,7 @@ contextBridge.exposeInMainWorld('regang', {
     if (typeof kind !== 'string' || !kinds.includes(kind)) throw new Error('An unknown kind of file.');
     return ipcRenderer.invoke('regang:pick', kind);
   },
+  savePdf: async (): Promise<unknown> => ipcRenderer.invoke('regang:pdf'),
   onMenu: (chosen: (command: string) => void): (() => void) => {
     const listener = (_event: unknown, command: unknown): void => {
       if (typeof command === 'string') chosen(command);

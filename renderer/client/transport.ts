@@ -14,6 +14,8 @@ interface DesktopBridge {
   readonly door: 'desktop';
   /** A native dialog: the chosen path, what went wrong, or null where it was cancelled. */
   readonly pick: (kind: PickKind) => Promise<string | { readonly error: string } | null>;
+  /** What is on screen as a PDF, to a file that a native dialog asks for; null where nobody chose one. */
+  readonly savePdf: () => Promise<{ readonly file: string } | { readonly error: string } | null>;
   readonly onMenu: (chosen: (command: string) => void) => unknown;
 }
 
