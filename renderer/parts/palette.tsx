@@ -17,6 +17,7 @@ import type { Job } from './job.tsx';
 import { useActions } from './palette-actions.ts';
 import { finds, type PaletteItem } from './palette-items.ts';
 import { screens } from './screens.ts';
+import { sheetAddress, sheetKinds, sheetName } from './sheet-address.ts';
 import { useWindowKeys } from './window-keys.ts';
 
 export function Palette(props: { readonly job: Job | null }): ReactNode {
@@ -118,12 +119,20 @@ function useFound(job: Job | null): readonly Found[] {
           path: `/pours/${at(pour.code)}`,
         },
       ]),
-      ...(designs.data?.designs ?? []).map((design) => ({
-        id: `design:${design.code}`,
-        name: `${design.code} ${design.name}`,
-        what: 'design',
-        path: `/designs/${at(design.code)}`,
-      })),
+      ...(designs.data?.designs ?? []).flatMap((design) => [
+        {
+          id: `design:${design.code}`,
+          name: `${design.code} ${design.name}`,
+          what: 'design',
+          path: `/designs/${at(design.code)}`,
+        },
+        ...sheetKinds.map((kind) => ({
+          id: `${kind}:${design.code}`,
+          name: `${design.code} ${design.name}`,
+          what: sheetName(kind).toLowerCase(),
+          path: sheetAddress(kind, design.code),
+        })),
+      ]),
       ...(components.data?.components ?? []).flatMap((component) => [
         {
           id: `curve:${component.code}`,

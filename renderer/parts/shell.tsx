@@ -10,6 +10,7 @@ import type { Job } from './job.tsx';
 import { useKeptFocus } from './kept-focus.ts';
 import { Palette } from './palette.tsx';
 import { screens } from './screens.ts';
+import { sheetNameAt } from './sheet-address.ts';
 import { TitleBlock } from './title-block.tsx';
 import { useUndo } from './undo.tsx';
 
@@ -24,7 +25,7 @@ export function Shell(props: {
   useMenu();
   useKeptFocus();
   const [path] = useLocation();
-  const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? 'Board';
+  const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? sheetNameAt(path) ?? 'Board';
   useEffect(() => {
     document.title = `${here}${job === null ? '' : ` · ${job.code} ${job.name}`} · Regang`;
   }, [here, job]);
