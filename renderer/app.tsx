@@ -14,6 +14,7 @@ import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BookScreen } from './screens/book/book-screen.tsx';
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
+import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
 import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
 import { StartScreen } from './screens/start/start-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
@@ -68,6 +69,12 @@ function Doors(): ReactNode {
               <Route path="/board" component={BoardScreen} />
               <Route path="/shortfalls" component={ShortfallsScreen} />
               <Route path="/designs/:code?" component={DesignsScreen} />
+              <Route path="/sheets/assembly/:code">
+                {({ code }) => <SheetScreen kind="assembly" code={decodeURIComponent(code)} />}
+              </Route>
+              <Route path="/sheets/pick/:code">
+                {({ code }) => <SheetScreen kind="pick" code={decodeURIComponent(code)} />}
+              </Route>
               <Route path="/yard" component={YardScreen} />
               <Route path="/pours/:code?" component={PoursScreen} />
               <Route>

@@ -12,6 +12,8 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'designs', address: '/designs' },
   { name: 'design', address: '/designs/GD' },
   { name: 'design-on-side', address: '/designs/GT' },
+  { name: 'assembly-sheet', address: '/sheets/assembly/GC' },
+  { name: 'pick-sheet', address: '/sheets/pick/GC' },
   { name: 'yard', address: '/yard' },
   { name: 'movements', address: '/yard?show=movements' },
   { name: 'booking', address: '/yard?slip=open' },
