@@ -3,6 +3,7 @@
 import { rulesInput } from '../../core/catalogue/rules-input.ts';
 import { systemFromInput, systemInput } from '../../core/catalogue/system-input.ts';
 import type { PanelSystem } from '../../core/catalogue/system.ts';
+import type { Finding } from '../../core/gang/findings.ts';
 import { type DesignInput, designFromInput, designInput } from '../../core/gang/design-input.ts';
 import { type TakeOff, takeOff } from '../../core/gang/take-off.ts';
 import { lengthReader } from '../../core/units/length-reader.ts';
@@ -120,4 +121,14 @@ export function quantities(found: Pick<TakeOff, 'lines'>): Record<string, number
 
 export function stops(found: Pick<TakeOff, 'findings'>): readonly string[] {
   return found.findings.filter((finding) => finding.severity === 'stop').map((finding) => finding.rule);
+}
+
+/** Severity and place of the findings of one rule. */
+export function of(
+  { findings }: Pick<TakeOff, 'findings'>,
+  rule: string,
+): readonly Pick<Finding, 'severity' | 'where'>[] {
+  return findings
+    .filter((finding) => finding.rule === rule)
+    .map(({ severity, where }) => ({ severity, ...(where !== undefined && { where }) }));
 }

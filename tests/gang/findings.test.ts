@@ -1,8 +1,7 @@
 // Every rule has a design that breaks it, and its finding stands at the right place; beside it, the design at the
 // limit that does not break it. Figures of the tables are common practice, no source.
 import { describe, expect, test } from 'vitest';
-import type { Finding } from '../../core/gang/findings.ts';
-import { designOf, panel, quantities, systemWith, taken } from './common-practice.ts';
+import { designOf, of, panel, quantities, systemWith, taken } from './common-practice.ts';
 
 const inch = 25_400_000;
 const foot = 304_800_000;
@@ -10,15 +9,6 @@ const pair = [
   ['P3x9', 0, 0],
   ['P3x9', '3 ft', 0],
 ] as const;
-
-function of(
-  found: { findings: readonly Finding[] },
-  rule: string,
-): readonly Pick<Finding, 'severity' | 'where'>[] {
-  return found.findings
-    .filter((finding) => finding.rule === rule)
-    .map(({ severity, where }) => ({ severity, ...(where !== undefined && { where }) }));
-}
 
 function at(xNm: number, yNm: number): { xNm: number; yNm: number } {
   return { xNm, yNm };
