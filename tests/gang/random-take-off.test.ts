@@ -30,9 +30,14 @@ function sorted(joints: readonly CountedJoint[]): readonly string[] {
 describe(`500 random designs from seed ${seed}`, () => {
   test('every joint has the place, length and locks that a count by cells gives', () => {
     const seen = { vertical: 0, horizontal: 0, filler: 0, locked: 0, onSide: 0 };
+    const having = { mixedRows: 0, onSide: 0, fillers: 0, ragged: 0, all: 0 };
     for (const { name, system, design } of cases()) {
       const found = taken(system, design);
       const counted = countJoints(system, design);
+      const kinds = kindsOf(system, design);
+      for (const kind of ['mixedRows', 'onSide', 'fillers', 'ragged'] as const)
+        having[kind] += kinds[kind] ? 1 : 0;
+      having.all += Object.values(kinds).every(Boolean) ? 1 : 0;
       expect(sorted(found.joints), name).toEqual(sorted(counted.joints));
       const quantity = (code: string): number =>
         found.lines.find((line) => line.component === code)?.quantity ?? 0;
@@ -48,6 +53,8 @@ describe(`500 random designs from seed ${seed}`, () => {
     }
     // a test that met none of them would prove nothing
     for (const [what, count] of Object.entries(seen)) expect(count, what).toBeGreaterThan(100);
+    // of 500 designs, how many have each of the four, and how many all of them at once
+    for (const [what, count] of Object.entries(having)) expect(count, what).toBeGreaterThan(100);
   });
 
   test('every gap has the place that a walk over empty cells gives, and there is no other', () => {
@@ -162,3 +169,29 @@ describe(`500 random designs from seed ${seed}`, () => {
     expect(moved).toBe(designs);
   });
 });
+
+/** Panels of different heights beside or over each other, on their side, fillers, and joints shorter than both edges. */
+function kindsOf(
+  system: ReturnType<typeof randomSystem>,
+  design: ReturnType<typeof randomDesign>,
+): { mixedRows: boolean; onSide: boolean; fillers: boolean; ragged: boolean } {
+  const { panels } = boxesOf(system, design);
+  const ragged = panels.some((one) =>
+    panels.some((other) => {
+      const shared = Math.min(one.y + one.h, other.y + other.h) - Math.max(one.y, other.y);
+      return one.x + one.w === other.x && shared > 0 && shared < one.h && shared < other.h;
+    }),
+  );
+  const level = panels.some((one) =>
+    panels.some((other) => {
+      const shared = Math.min(one.x + one.w, other.x + other.w) - Math.max(one.x, other.x);
+      return one.y + one.h === other.y && shared > 0 && shared < one.w && shared < other.w;
+    }),
+  );
+  return {
+    mixedRows: new Set(panels.map(({ y }) => y)).size > 1 && new Set(panels.map(({ h }) => h)).size > 1,
+    onSide: design.panels.some((placed) => placed.onSide),
+    fillers: design.fillers.length > 0,
+    ragged: ragged || level,
+  };
+}
