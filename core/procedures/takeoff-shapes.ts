@@ -1,6 +1,7 @@
 // What `calc takeoff` answers, and how the take-off's internal units become it.
 import { z } from 'zod';
 import type { Finding, Place } from '../gang/findings.ts';
+import type { RailStand } from '../gang/rail-clash.ts';
 import type { TakeOff } from '../gang/take-off.ts';
 import type { Estimate } from '../gang/estimate.ts';
 import type { TakeOffLine } from '../gang/weights.ts';
@@ -9,6 +10,10 @@ import { lengthMm } from '../units/length.ts';
 import { weightKg } from '../units/weight.ts';
 
 const place = z.union([z.string(), z.strictObject({ xMm: z.number(), yMm: z.number() })]);
+
+const railStand = z
+  .strictObject({ xMm: z.number(), yMm: z.number(), direction: z.enum(['level', 'upright']) })
+  .nullable();
 
 export const takeoffOutput = z.strictObject({
   estimate: z.exactOptional(z.literal(true)),
@@ -45,6 +50,19 @@ export const takeoffOutput = z.strictObject({
   centreOfGravityMm: z.exactOptional(z.tuple([z.number(), z.number()])),
   hooks: z.array(z.strictObject({ xMm: z.number(), yMm: z.number(), loadKg: z.number() })),
   holes: z.exactOptional(z.array(z.tuple([z.number(), z.number()]))),
+  /** Present where the catalogue tells it for every panel as it stands. */
+  permittedPressureKpa: z.exactOptional(z.number()),
+  /** Present where rails for picking and rails for placing cannot both stay on. */
+  railMoves: z.exactOptional(
+    z.array(
+      z.strictObject({
+        step: z.enum(['before-the-pour', 'before-the-pick']),
+        component: z.string(),
+        from: railStand,
+        to: railStand,
+      }),
+    ),
+  ),
 });
 
 export type TakeoffOutput = z.input<typeof takeoffOutput>;
@@ -69,7 +87,20 @@ export function takeOffAnswer(found: TakeOff): TakeoffOutput {
     ...(found.holes && {
       holes: found.holes.map(({ xNm, yNm }): [number, number] => [lengthMm(xNm), lengthMm(yNm)]),
     }),
+    ...(found.permittedPressure && { permittedPressureKpa: found.permittedPressure.pa / 1000 }),
+    ...(found.railMoves.length > 0 && {
+      railMoves: found.railMoves.map(({ step, component, from, to }) => ({
+        step,
+        component,
+        from: standAnswer(from),
+        to: standAnswer(to),
+      })),
+    }),
   };
+}
+
+function standAnswer(stand: RailStand | null): z.input<typeof railStand> {
+  return stand && { xMm: lengthMm(stand.xNm), yMm: lengthMm(stand.yNm), direction: stand.direction };
 }
 
 export function estimateAnswer(found: Estimate): TakeoffOutput {

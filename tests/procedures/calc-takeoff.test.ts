@@ -163,6 +163,54 @@ describe('calc takeoff', () => {
     expect(other).toEqual(asWritten);
   });
 
+  test('the further tables are read from JSON; moves of rails and the permitted pressure are answered where there are any', async () => {
+    const rails = { ...commonPractice.rules?.rails, lengths: [{ gangUpTo: '40 ft', minimum: '3 ft' }] };
+    const system = {
+      panels: commonPractice.panels.map((each) => ({ ...each, pressureKpa: 60, pressureOnSideKpa: 45.5 })),
+      components: [
+        ...(commonPractice.components ?? []),
+        { code: 'PK', kind: 'plank', weightKg: 9, length: '6 ft' },
+        { code: 'PO', kind: 'post', weightKg: 5 },
+      ],
+      rules: {
+        ...commonPractice.rules,
+        rails: { ...rails, neededFor: 'picking', reachCrossMember: false, mergeMeeting: true },
+        placingRails: { ...rails, lengths: [{ gangUpTo: '40 ft', minimum: '6 ft' }] },
+        hooks: { ...commonPractice.rules?.hooks, places: ['top-member'] },
+        brackets: {
+          component: 'WB',
+          maximumSpacing: '8 ft',
+          platform: { planksWide: 2, post: 'PO', postsPerBracket: 1, guardrailRows: 0 },
+        },
+        braces: { component: 'BR', maximumSpacing: '8 ft', sides: 'one' },
+        stopEnds: { backing: 'R3', backingSpacing: '2 ft', hoursPerM2: 1.5 },
+        closures: { hoursPerM2: 2 },
+      },
+    };
+    const panels = [...pair, { panel: 'P3x6', x: 0, y: '9 ft', onSide: true }];
+    const answered = await takeoff({ system, design: { panels, braced: false } });
+    expect(answered).toMatchObject({
+      lines: expect.arrayContaining([
+        expect.objectContaining({ component: 'PK', quantity: 2 }),
+        expect.objectContaining({ component: 'PO', quantity: 1 }),
+        expect.objectContaining({ component: 'R6', quantity: 2 }),
+      ]),
+      permittedPressureKpa: 45.5,
+      railMoves: expect.arrayContaining([
+        {
+          step: 'before-the-pour',
+          component: 'R3',
+          from: { xMm: 0, yMm: 2286, direction: 'upright' },
+          to: null,
+        },
+      ]),
+    });
+    expect(JSON.stringify(answered)).not.toContain('"BR"');
+    const plain = await takeoff({ system: commonPractice, design: { panels } });
+    expect(plain).not.toHaveProperty('railMoves');
+    expect(plain).not.toHaveProperty('permittedPressureKpa');
+  });
+
   test('both schemas become JSON Schema', () => {
     for (const schema of [calcTakeoff.input, calcTakeoff.output, calcLength.input, calcLength.output]) {
       expect(z.toJSONSchema(schema, { io: 'input' })).toHaveProperty('type', 'object');
@@ -190,6 +238,9 @@ describe('bad input names its place', () => {
     ['a code twice', { ...base, system: { ...commonPractice, components: [...(commonPractice.components ?? []), { code: 'LK', kind: 'lock', weightKg: 1 }] } }, 'code-repeated', 'system.components[10]'],
     ['a hole outside the sheet', { ...base, system: { ...commonPractice, panels: [...commonPractice.panels, { code: 'P', width: 1, height: 1, weightKg: 1, tieHoles: [[2, 0]] }] } }, 'tie-hole-outside', 'system.panels[6].tieHoles'],
     ['a rail of no length', { ...base, system: { ...commonPractice, components: [...(commonPractice.components ?? []), { code: 'R9', kind: 'rail', weightKg: 1 }] } }, 'rail-without-length', 'system.components[10].length'],
+    ['a permitted pressure of zero', { ...base, system: { ...commonPractice, panels: [{ code: 'P', width: 1, height: 1, weightKg: 1, pressureOnSideKpa: 0 }] } }, 'pressure-not-positive', 'system.panels[0].pressureOnSideKpa'],
+    ['a clearance of placing rails below zero', { ...base, system: { ...commonPractice, rules: { ...rules, placingRails: { ...rules?.rails, boltClearance: -1 } } } }, 'length-negative', 'system.rules.placingRails.boltClearance'],
+    ['a backing of stop-ends zero apart', { ...base, system: { ...commonPractice, rules: { stopEnds: { hoursPerM2: 1, backingSpacing: 0 } } } }, 'length-not-positive', 'system.rules.stopEnds.backingSpacing'],
     ['no panels', { ...base, design: { panels: [] } }, 'design-empty', 'design.panels'],
     ['a design far away', { ...base, design: { panels: [{ ...first, x: '1001 m' }] } }, 'design-too-large', 'design'],
     ['neither design nor counts', { system: commonPractice }, 'design-or-panels', 'design'],
