@@ -13,6 +13,8 @@ export interface PourDesign extends HoledDesign {
   readonly rules?: RuleTables;
   readonly edges?: { readonly left: EdgeKind; readonly right: EdgeKind };
   readonly braced?: boolean;
+  /** Components of its catalogue that can be drawn in: stripping corners, pull-out strips. */
+  readonly shrinking?: ReadonlySet<string>;
 }
 
 export interface MeetingAtPour extends Meeting {

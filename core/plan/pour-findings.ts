@@ -3,6 +3,7 @@
 import { never } from '../answer.ts';
 import { inShift } from './calendar.ts';
 import { instantText, localDate } from './local-time.ts';
+import { boxFindings } from './closed-boxes.ts';
 import { braceFindings, meetingFindings } from './meeting-findings.ts';
 import type { PourDesign } from './meeting-locks.ts';
 import { oppositeHoles, type HoledDesign } from './opposite-holes.ts';
@@ -30,6 +31,7 @@ export function pourFindings(
     ...pour.gates.filter((gate) => !gate.done).flatMap((gate) => gateFindings(job, pour, times, gate)),
     ...meetingFindings(pour, designs),
     ...braceFindings(pour, designs),
+    ...boxFindings(pour, designs),
     ...tieFindings(pour, designs),
   ];
 }

@@ -27,6 +27,7 @@ export async function readDesignFacts(book: BookReader): Promise<Answer<Readonly
   ]);
   const rules = rulesInForce(versions);
   const hooks = new Set(components.filter((each) => each.kind === 'hook').map((each) => each.code));
+  const shrinking = new Set(components.filter((each) => each.canShrink === true).map((each) => each.code));
   const facts = new Map<string, DesignFacts>();
   for (const design of designs) {
     const system = systemOf(design.system, components, rules);
@@ -40,6 +41,7 @@ export async function readDesignFacts(book: BookReader): Promise<Answer<Readonly
       rules: system.value.rules,
       edges: design.geometry.edges,
       braced: design.geometry.braced ?? true,
+      shrinking,
       pieces: Object.fromEntries(
         taken.value.lines
           .filter((line) => !hooks.has(line.component))

@@ -134,6 +134,19 @@ describe('The designs and pours of the demo', () => {
     expect(edges.length).toBeGreaterThan(30);
   });
 
+  test('close a box with the inner sides of the core alone, and its inside corners can be drawn in', () => {
+    const boxes = (designs: JobPlan['designs']): readonly string[] =>
+      plan.pours
+        .flatMap((pour) => pourFindings(plan.job, pour, plan.pours, designs))
+        .filter(({ rule }) => rule === 'box-shrinks')
+        .map(({ where }) => where);
+    expect(boxes(plan.designs)).toEqual([]);
+    const stiff = new Map(
+      [...plan.designs].map(([code, facts]) => [code, { ...facts, shrinking: new Set<string>() }]),
+    );
+    expect(boxes(stiff)).toEqual(['P08', 'P12', 'P16', 'P19'].map((code) => `${code}, side B`));
+  });
+
   test('permit 1250 psf, and 1100 psf where panels stand on their side', () => {
     const permitted = new Map(
       [...plan.designs].map(([code, { takeOff }]) => [code, takeOff.permittedPressure]),

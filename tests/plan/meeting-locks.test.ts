@@ -129,3 +129,46 @@ describe('braced sides', () => {
     expect(braces(designed(), designed())).toEqual([]);
   });
 });
+
+function corner(side: 'A' | 'B' | 'both'): LooseLine {
+  return { side, component: 'SC', quantity: 4, purpose: 'corners' };
+}
+
+function box(
+  b: PlacedGang[],
+  designs: Record<string, PourDesign>,
+  loose: readonly LooseLine[] = [],
+): readonly string[] {
+  return found(pour([], b, loose), designs).map(
+    ({ rule, severity, where }) => `${severity} ${rule} ${where}`,
+  );
+}
+
+describe('closed boxes', () => {
+  const inside = { edges: { left: 'inside-corner', right: 'inside-corner' } } as const;
+  const gang = (shrinking: ReadonlySet<string>, edges: Edges = inside): PourDesign => ({
+    ...designed(edges),
+    shrinking,
+  });
+  const four = gangs(['G', 1], ['G', 5], ['G', 9], ['G', 13]);
+  test('four inside corners round are a stop, until a piece of that side can be drawn in', () => {
+    const designs = { G: gang(new Set(['SC'])) };
+    const stop = 'stop box-shrinks W1, side B';
+    expect(box(four, designs)).toEqual([stop]);
+    expect(box(four, designs, [corner('A')])).toEqual([stop]);
+    expect(box(four, designs, [{ ...corner('B'), component: 'IC' }])).toEqual([stop]);
+    expect(box(four, designs, [corner('B')])).toEqual([]);
+    expect(box(four, designs, [corner('both')])).toEqual([]);
+  });
+
+  test('three sides of a box, and a box of outside corners, come off', () => {
+    const designs = {
+      G: gang(new Set()),
+      L: gang(new Set(), { edges: { left: 'inside-corner' } }),
+      R: gang(new Set(), { edges: { right: 'inside-corner' } }),
+      O: gang(new Set(), { edges: { left: 'outside-corner', right: 'outside-corner' } }),
+    };
+    expect(box(gangs(['L', 1], ['G', 5], ['R', 9]), designs)).toEqual([]);
+    expect(box(gangs(['O', 1], ['O', 5], ['O', 9], ['O', 13]), designs)).toEqual([]);
+  });
+});
