@@ -37,13 +37,14 @@ const meetingKinds: ReadonlySet<EdgeKind> = new Set(['open', 'next-gang']);
 
 /** Gangs that stand in each other's place have no meeting edge; that is a finding of its own. */
 export function meetingLocks(pour: Pour, designs: ReadonlyMap<string, PourDesign>): MeetingLocks {
-  const meetings = pour.sides.flatMap(({ side, gangs }) => {
-    const along = [...gangs].sort((one, other) => one.atNm - other.atNm);
+  const sideBySide = pour.sides.flatMap(({ side, gangs }) => {
+    const along = inOrder(gangs);
     return along.flatMap((gang, index) => {
       const next = along[index + 1];
       return next === undefined ? [] : meetingOf(side, gang, next, designs);
     });
   });
+  const meetings = [...sideBySide, ...openingJoints(pour, designs)];
   const locks: Record<string, number> = {};
   for (const { component, count } of meetings.flatMap(({ taken }) => taken)) {
     if (count > 0) locks[component] = (locks[component] ?? 0) + count;
@@ -67,6 +68,37 @@ function meetingOf(
   if (left.takeOff === undefined || right.takeOff === undefined) return [];
   const meeting = meetingJoints(left.takeOff, right.takeOff, gapNm, one.rules);
   return [{ ...meeting, side, between: [gang.design, next.design], atNm }];
+}
+
+/**
+ * A column as two L-halves, drawn unfolded, one on each side of the pour with the edge kind `column` at both ends:
+ * they open and close at two joints. Halves belong together in their order along the sides.
+ */
+function openingJoints(pour: Pour, designs: ReadonlyMap<string, PourDesign>): readonly MeetingAtPour[] {
+  const [a = [], b = []] = (['A', 'B'] as const).map((name) =>
+    inOrder(pour.sides.flatMap((each) => (each.side === name ? each.gangs : []))).filter(({ design }) =>
+      isHalf(designs.get(design)),
+    ),
+  );
+  return a.flatMap((half, index): readonly MeetingAtPour[] => {
+    const opposite = b[index];
+    const [one, other] = [designs.get(half.design), designs.get(opposite?.design ?? '')];
+    if (opposite === undefined || one?.takeOff === undefined || other?.takeOff === undefined) return [];
+    const at = { side: 'A' as const, between: [half.design, opposite.design] as const };
+    const rules = one.rules ?? {};
+    return [
+      { ...meetingJoints(one.takeOff, other.takeOff, 0, rules), ...at, atNm: half.atNm + one.widthNm },
+      { ...meetingJoints(other.takeOff, one.takeOff, 0, rules), ...at, atNm: half.atNm },
+    ];
+  });
+}
+
+function isHalf(design: PourDesign | undefined): boolean {
+  return design?.edges?.left === 'column' && design.edges.right === 'column';
+}
+
+function inOrder(gangs: readonly PlacedGang[]): readonly PlacedGang[] {
+  return [...gangs].sort((one, other) => one.atNm - other.atNm);
 }
 
 function meets(kind: EdgeKind | undefined): boolean {

@@ -1,6 +1,6 @@
 // The check values of common practice (no source): each is a rule of thumb of the trade held against the take-off.
 import { describe, expect, test } from 'vitest';
-import { designOf, panel, quantities, stops, systemWith, taken } from './common-practice.ts';
+import { commonPractice, designOf, panel, quantities, stops, systemWith, taken } from './common-practice.ts';
 
 const twoPanels = designOf([
   ['P3x9', 0, 0],
@@ -162,5 +162,56 @@ describe('common practice, no source', () => {
     );
     expect(stops(onSideStack('P2x6')).filter((rule) => rule === 'onSide')).toHaveLength(1);
     expect(stops(onSideStack('P3x6'))).not.toContain('onSide');
+  });
+
+  test('a 3 ft rail over a joint has a bolt on each panel, 10 1/2 to 18 in from it', () => {
+    const found = taken(
+      systemWith(),
+      designOf([
+        ['P3x9', 0, 0],
+        ['P3x4', 0, '9 ft'],
+      ]),
+    );
+    const jointNm = 9 * 304_800_000;
+    const apart = found.rails[0]?.boltPlaces.map(({ yNm }) => (yNm - jointNm) / 25_400_000);
+    expect(apart).toEqual([-14.25, 14.25]);
+    for (const inches of apart ?? []) {
+      expect(Math.abs(inches)).toBeGreaterThanOrEqual(10.5);
+      expect(Math.abs(inches)).toBeLessThanOrEqual(18);
+    }
+  });
+
+  test('6 ft rails over joints 4 ft apart overlap; merged they lie end to end with the seam between the joints', () => {
+    const rows = [0, 4, 8].map((feet) => ['P3x4', 0, `${feet} ft`] as const);
+    const table = (mergeMeeting: boolean): ReturnType<typeof taken> =>
+      taken(
+        systemWith({
+          rails: {
+            across: 'horizontal-joints',
+            maximumAverageSpacing: '6 ft',
+            lengths: [{ gangUpTo: '13 ft', minimum: '6 ft' }],
+            bolt: 'RB',
+            boltsPerPanelCrossed: 1,
+            mergeMeeting,
+          },
+        }),
+        designOf(rows),
+      );
+    const starts = (found: ReturnType<typeof taken>): readonly number[] =>
+      found.rails.filter(({ line }) => line === 0).map(({ yNm }) => yNm / 304_800_000);
+    expect(starts(table(false))).toEqual([1, 5]);
+    expect(starts(table(true))).toEqual([0, 6]);
+    expect(quantities(table(true))).toMatchObject({ R6: 4, RB: 8 });
+    expect(stops(table(true))).not.toContain('rails.boltPlaces');
+  });
+
+  test('walkway planks run through: 24 ft are three of 8 ft, two side by side, on four brackets at most 8 ft apart', () => {
+    const system = systemWith(
+      { brackets: { component: 'WB', maximumSpacing: '8 ft', atEachEnd: true, platform: { planksWide: 2 } } },
+      commonPractice.panels,
+      [...(commonPractice.components ?? []), { code: 'PK8', kind: 'plank', weightKg: 18, length: '8 ft' }],
+    );
+    const wall = designOf(Array.from({ length: 8 }, (_, index) => ['P3x9', `${index * 3} ft`, 0] as const));
+    expect(quantities(taken(system, wall))).toMatchObject({ WB: 4, PK8: 6 });
   });
 });

@@ -47,10 +47,16 @@ function found(one: Pour, designs: Record<string, PourDesign>) {
   return pourFindings(job, one, [], new Map(Object.entries(designs)));
 }
 
+function locksAt(
+  a: PlacedGang[],
+  b: PlacedGang[],
+  designs: Record<string, PourDesign>,
+): Readonly<Record<string, number>> {
+  return meetingLocks(pour(a, b), new Map(Object.entries(designs))).locks;
+}
+
 describe('edges where gangs meet', () => {
   const designs = { GA: designed(), GC: designed({ edges: { right: 'inside-corner' } }) };
-  const locksOf = (a: PlacedGang[], b: PlacedGang[]) =>
-    meetingLocks(pour(a, b), new Map(Object.entries(designs))).locks;
   const [pair, three] = [gangs(['GA', 0], ['GA', 3]), gangs(['GA', 0], ['GA', 3], ['GA', 6])];
 
   test('one edge on side A and two on side B take 4 locks each, once', () => {
@@ -83,9 +89,9 @@ describe('edges where gangs meet', () => {
   });
 
   test('at a corner gangs do not meet; side B is drawn from its other side', () => {
-    expect(locksOf(gangs(['GC', 0], ['GA', 3]), [])).toEqual({});
-    expect(locksOf([], gangs(['GC', 0], ['GA', 3]))).toEqual({ LK: 4 });
-    expect(locksOf([], gangs(['GA', 0], ['GC', 3]))).toEqual({});
+    expect(locksAt(gangs(['GC', 0], ['GA', 3]), [], designs)).toEqual({});
+    expect(locksAt([], gangs(['GC', 0], ['GA', 3]), designs)).toEqual({ LK: 4 });
+    expect(locksAt([], gangs(['GA', 0], ['GC', 3]), designs)).toEqual({});
   });
 
   test('6 in apart they take adjustable locks, 1 ft apart a stop names the made-up closure and the place', () => {
@@ -108,6 +114,21 @@ function braces(a: PourDesign, b: PourDesign): readonly string[] {
     ({ rule, severity, where }) => `${severity} ${rule} ${where}`,
   );
 }
+
+describe('columns', () => {
+  const half = designed({ edges: { left: 'column', right: 'column' } });
+
+  test('two L-halves have two opening joints of 9 ft with 4 locks each; two columns have four', () => {
+    expect(locksAt(gangs(['H', 0]), gangs(['H', 0]), { H: half })).toEqual({ LK: 8 });
+    expect(locksAt(gangs(['H', 0], ['H', 10]), gangs(['H', 0], ['H', 10]), { H: half })).toEqual({ LK: 16 });
+  });
+
+  test('a half without its other half, and a gang with a column at one end only, open nowhere', () => {
+    expect(locksAt(gangs(['H', 0]), [], { H: half })).toEqual({});
+    const wall = designed({ edges: { left: 'column' } });
+    expect(locksAt(gangs(['W', 0]), gangs(['W', 0]), { W: wall })).toEqual({});
+  });
+});
 
 describe('braced sides', () => {
   const [yes, no] = [designed({}, table()), designed({ braced: false }, table())];
