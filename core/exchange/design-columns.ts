@@ -13,6 +13,7 @@ export const designColumns = [
   { name: 'left edge', needed: false, wanted: `${edge}; blank for open` },
   { name: 'right edge', needed: false, wanted: `${edge}; blank for open` },
   { name: 'equalised', needed: false, wanted: 'yes where rigging shares the load evenly among all hooks' },
+  { name: 'braced', needed: false, wanted: 'no where no braces stand at it; blank for yes' },
   {
     name: 'face width',
     needed: false,
@@ -46,6 +47,7 @@ export const headColumns = [
   'left edge',
   'right edge',
   'equalised',
+  'braced',
   'face width',
   'face height',
   'assemble hours',

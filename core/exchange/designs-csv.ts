@@ -110,6 +110,8 @@ function readGeometry(
 ): DesignGeometry | undefined {
   const edges = { left: readEdgeOf(first, 'left edge'), right: readEdgeOf(first, 'right edge') };
   const equalised = first.maybe('equalised', readYesNo) ?? false;
+  // said of few: a gang is braced where nothing is said
+  const unbraced = first.maybe('braced', readYesNo) === false;
   const face = readFace(first);
   if (rows.length > 2000) {
     first.refuse('item', 'at most 2000 panels and fillers');
@@ -130,6 +132,7 @@ function readGeometry(
     ),
     edges: { left: edges.left, right: edges.right },
     equalised,
+    ...(unbraced ? { braced: false } : {}),
     ...(face === undefined ? {} : { face }),
   };
 }

@@ -136,4 +136,17 @@ describe('further columns and tables', () => {
     const wrong = rules.replace('count,9 ft,4', 'count,9 ft,1').replace('post,,PO', 'post,,HK');
     expect((await take('rules', wrong)).bad.map(({ line }) => line)).toEqual([4, 25]);
   });
+
+  test('a design without braces is kept as one, others say nothing of it', async () => {
+    const { book, take } = await withComponents();
+    await take('rules', rules);
+    const designs = `design,name,system,revision,hand,braced,assemble hours,break down hours,item,x,y
+G1,One,S,A,left,no,1,1,P,0,0
+G2,Two,S,A,left,,1,1,P,0,0
+G3,Three,S,A,left,yes,1,1,P,0,0
+`;
+    expect((await take('designs', designs)).bad).toEqual([]);
+    const kept = await book.read((reader) => reader.designs());
+    expect(kept.map(({ geometry }) => geometry.braced)).toEqual([false, undefined, undefined]);
+  });
 });

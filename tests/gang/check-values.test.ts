@@ -33,6 +33,11 @@ function onSideStack(code: 'P2x6' | 'P3x6'): ReturnType<typeof taken> {
   );
 }
 
+/** Of the first line, in feet. */
+function railStarts(found: ReturnType<typeof taken>): readonly number[] {
+  return found.rails.filter(({ line }) => line === 0).map(({ yNm }) => yNm / 304_800_000);
+}
+
 describe('common practice, no source', () => {
   test('two upright 3 ft x 9 ft panels side by side take four locks', () => {
     const found = taken(systemWith(), twoPanels);
@@ -197,10 +202,8 @@ describe('common practice, no source', () => {
         }),
         designOf(rows),
       );
-    const starts = (found: ReturnType<typeof taken>): readonly number[] =>
-      found.rails.filter(({ line }) => line === 0).map(({ yNm }) => yNm / 304_800_000);
-    expect(starts(table(false))).toEqual([1, 5]);
-    expect(starts(table(true))).toEqual([0, 6]);
+    expect(railStarts(table(false))).toEqual([1, 5]);
+    expect(railStarts(table(true))).toEqual([0, 6]);
     expect(quantities(table(true))).toMatchObject({ R6: 4, RB: 8 });
     expect(stops(table(true))).not.toContain('rails.boltPlaces');
   });
