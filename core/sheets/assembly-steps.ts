@@ -4,7 +4,6 @@ import type { PointNm } from '../gang/findings.ts';
 import type { DrawnPanel } from '../gang/take-off.ts';
 import type { TakeOffLine } from '../gang/weights.ts';
 import type { DrawnGang, DrawnRail, SheetUnits } from './drawn-gang.ts';
-import { edgeWords } from './gang-drawing.ts';
 
 export interface AssemblyStep {
   /** What is done, in a few words. */
@@ -135,25 +134,24 @@ function fillerStep({ fillers }: DrawnGang, units: SheetUnits): readonly Assembl
 
 function lockSteps(gang: DrawnGang, lines: readonly TakeOffLine[]): readonly AssemblyStep[] {
   return lines.map((line) => {
-    const isAdjustable = line.because.some(({ rule }) => rule.startsWith('fillerLocks'));
-    const joints = gang.joints.filter(({ kind, locks }) => locks > 0 && (kind === 'filler') === isAdjustable);
+    const takenBy = (table: string): boolean => line.because.some(({ rule }) => rule.startsWith(table));
+    const [plain, overFillers] = [takenBy('locks'), takenBy('fillerLocks')];
+    const joints = gang.joints.filter(
+      ({ kind, locks }) => locks > 0 && (kind === 'filler' ? overFillers : plain),
+    );
     const byCount = new Map<number, number>();
     for (const { locks } of joints) byCount.set(locks, (byCount.get(locks) ?? 0) + 1);
     const words = [...byCount]
       .sort(([one], [other]) => other - one)
       .map(([locks, count]) => `${count} ${count === 1 ? 'joint' : 'joints'} with ${locks}`);
-    const atEdges = line.because.filter(({ rule }) => rule.includes('extra'));
-    const extra = atEdges.map(
-      ({ rule, count }) => `${count} more at the edge (${edgeWords(rule.split('.').at(-1) ?? '')})`,
-    );
-    const joined = [...words, ...extra].join(', ');
+    // Those that an edge needs where no level joint ends at it.
+    const beside = line.quantity - joints.reduce((sum, { locks }) => sum + locks, 0);
+    const joined = [...words, ...(beside > 0 ? [`${beside} more at the edges`] : [])].join(', ');
     return {
-      what: isAdjustable ? 'Adjustable locks over the fillers' : 'Locks',
+      what: plain ? 'Locks' : 'Adjustable locks over the fillers',
       how: [
         ...(joined === '' ? [] : [`${joined}.`]),
-        ...(isAdjustable
-          ? []
-          : ['Draw the joints tight and flush first; no lock is left out, none left loose.']),
+        ...(plain ? ['Draw the joints tight and flush first; no lock is left out, none left loose.'] : []),
       ],
       takes: [taken(line)],
     };
@@ -181,7 +179,10 @@ function railStep(
     const bolts = `${rail.bolts} ${rail.bolts === 1 ? 'bolt' : 'bolts'}${at.length > 1 ? ' each' : ''}`;
     return `${at.length} ${rail.component} ${rail.direction}${neededWords[rail.neededFor]}, ${bolts}: ${at.join('; ')}.`;
   });
+  const moved =
+    gang.railMoves.length > 0 ? ['Those that the pick needs now; what is moved when stands below.'] : [];
   return stepFor(lines, 'Stiffening rails and their bolts', [
+    ...moved,
     ...how,
     'Bolts through every panel that a rail crosses.',
   ]);

@@ -60,9 +60,9 @@ interface Chain {
 
 function chain({ stretches, at, line, out, upright, units }: Chain): readonly SheetNode[] {
   let steps = 0;
-  return stretches.flatMap(({ fromNm, toNm }) => {
-    const [from, to] = [at(fromNm), at(toNm)];
-    const words = units.dimension(toNm - fromNm);
+  return inGroups(stretches, units, at).flatMap(({ cuts, words }) => {
+    const [from = 0, ...rest] = cuts.map(at);
+    const to = rest.at(-1) ?? from;
     const fits = Math.abs(to - from) > wordsMm(words, textMm) + 1;
     steps = fits ? 0 : steps + 1;
     // A number that does not fit steps out, the next one further, so that neighbours never touch.
@@ -71,11 +71,37 @@ function chain({ stretches, at, line, out, upright, units }: Chain): readonly Sh
     const across = fits ? line + off : line + out * off;
     return [
       stroke(upright, line, from, to, 'dim'),
-      tick(upright, line, from),
-      tick(upright, line, to),
+      ...cuts.map((cut) => tick(upright, line, at(cut))),
       upright ? text(across, middle, 'dim-words', words, true) : text(middle, across, 'dim-words', words),
     ];
   });
+}
+
+interface Group {
+  /** Where its ticks are. */
+  readonly cuts: readonly number[];
+  readonly words: string;
+}
+
+/** Each stretch with its number; a row of equal ones too short for it as "40 × 12"", once. */
+function inGroups(
+  stretches: readonly Stretch[],
+  units: SheetUnits,
+  at: (nm: number) => number,
+): readonly Group[] {
+  const groups: { cuts: number[]; number: string; small: boolean }[] = [];
+  for (const { fromNm, toNm } of stretches) {
+    const number = units.dimension(toNm - fromNm);
+    const small = Math.abs(at(toNm) - at(fromNm)) <= wordsMm(number, textMm) + 1;
+    const last = groups.at(-1);
+    if (small && last?.small === true && last.number === number && last.cuts.at(-1) === fromNm)
+      last.cuts.push(toNm);
+    else groups.push({ cuts: [fromNm, toNm], number, small });
+  }
+  return groups.map(({ cuts, number }) => ({
+    cuts,
+    words: cuts.length > 2 ? `${cuts.length - 1} × ${number}` : number,
+  }));
 }
 
 function stroke(upright: boolean, line: number, from: number, to: number, className: string): SheetNode {

@@ -15,7 +15,11 @@ import { mm, paperScale } from './paper.ts';
 
 /** The width that is left between the margins of both papers. */
 export const sheetWidthMm = 186;
-const mostHighMm = 130;
+/** With many findings above it the gang is drawn smaller, to stay on the first page. */
+function mostHighMm(findings: number): number {
+  return Math.min(130, Math.max(80, 144 - 7 * findings));
+}
+
 /** Room for dimensions and edge names beside, above and below the gang. */
 const leftMm = wholeMm + 4;
 const rightMm = chainMm + 4;
@@ -27,11 +31,13 @@ export function gangDrawing(
   units: SheetUnits,
 ): SheetNode {
   const chains = dimensionChains([...gang.panels, ...gang.fillers]);
-  const topMm = chains !== undefined && chains.top.length > 0 ? chainMm + 6 : 6;
   const over = railsOver(gang);
   const scale = paperScale(
-    { widthNm: over.leftNm + gang.widthNm + over.rightNm, heightNm: gang.heightNm },
-    { widthMm: sheetWidthMm - leftMm - rightMm, heightMm: mostHighMm },
+    {
+      widthNm: over.leftNm + gang.widthNm + over.rightNm,
+      heightNm: over.topNm + gang.heightNm + over.bottomNm,
+    },
+    { widthMm: sheetWidthMm - leftMm - rightMm, heightMm: mostHighMm(findings.length) },
     units.system,
   );
   const paper = (lengthNm: number): number => lengthNm / 1e6 / scale.ratio;
@@ -39,8 +45,11 @@ export function gangDrawing(
     leftMm + paper(over.leftNm),
     (sheetWidthMm - paper(gang.widthNm)) / 2 - paper(over.rightNm),
   );
+  const chainTopMm = chains !== undefined && chains.top.length > 0 ? chainMm + 6 : 6;
+  const topMm = Math.max(chainTopMm, paper(over.topNm) + 2);
   const place = placeAt(left, topMm, gang.heightNm, scale.ratio);
-  const height = topMm + paper(gang.heightNm) + bottomMm;
+  const height = topMm + paper(gang.heightNm) + Math.max(bottomMm, paper(over.bottomNm) + 2);
+  const hidden = inTheWay(gang, place);
   const size = `${units.length(gang.widthNm)} long, ${units.length(gang.heightNm)} high`;
   const drawing = el(
     'svg',
@@ -58,7 +67,7 @@ export function gangDrawing(
     ...gang.joints.map((joint) => jointPiece(place, joint, gang.fillers)),
     ...gang.holes.map((hole) => holePiece(place, hole)),
     ...gang.joints.filter(({ locks }) => locks > 0).map((joint) => jointWords(place, joint, gang.fillers)),
-    ...gang.panels.map((panel) => panelWords(place, panel, inTheWay(gang, place))),
+    ...gang.panels.map((panel) => panelWords(place, panel, hidden)),
     ...gang.rails.flatMap((rail) => railWords(place, rail)),
     ...gang.brackets.map((bracket) => bracketPiece(place, bracket)),
     ...gang.braces.map((brace) => bracePiece(place, brace)),
@@ -78,12 +87,15 @@ export function gangDrawing(
   );
 }
 
-/** How far rails reach past the gang's left and right edge. */
-function railsOver({ rails, widthNm }: DrawnGang): { readonly leftNm: number; readonly rightNm: number } {
+/** How far rails reach past the gang's edges. */
+function railsOver({ rails, widthNm, heightNm }: DrawnGang) {
   const level = rails.filter(({ direction }) => direction === 'level');
+  const upright = rails.filter(({ direction }) => direction === 'upright');
   return {
     leftNm: Math.max(0, ...level.map(({ xNm }) => -xNm)),
     rightNm: Math.max(0, ...level.map(({ xNm, lengthNm }) => xNm + lengthNm - widthNm)),
+    bottomNm: Math.max(0, ...upright.map(({ yNm }) => -yNm)),
+    topNm: Math.max(0, ...upright.map(({ yNm, lengthNm }) => yNm + lengthNm - heightNm)),
   };
 }
 
@@ -119,6 +131,6 @@ function edgeNames({ edges, heightNm, widthNm }: DrawnGang, place: Place): reado
   return names.map(([x, name]) => text(x, middle, 'edge-name', edgeWords(name), true));
 }
 
-export function edgeWords(edge: string): string {
+function edgeWords(edge: string): string {
   return edge === 'open' ? 'open edge' : edge.replaceAll('-', ' ');
 }

@@ -7,9 +7,11 @@ import { goToScreen } from './go-to-screen.ts';
 import { screenRoutes } from './screen-routes.ts';
 
 const paperPx = 1200;
-/** "Wed 11 Mar 2026 07:00" */
-const printedAt = /^\w{3} \d+ \w{3} \d{4} \d\d:\d\d$/u;
+/** "Wed 11 Mar 2026 07:00", on sheets with the name behind it. */
+const printedAt = /^\w{3} \d+ \w{3} \d{4} \d\d:\d\d(?: by tester)?$/u;
 const deciding = ['board', 'shortfalls', 'design', 'design-on-side', 'pours', 'pour'];
+/** Sheets have a head and cautions of their own. */
+const sheets = ['assembly-sheet', 'pick-sheet'];
 
 describe('printing', () => {
   doorTest(
@@ -27,7 +29,9 @@ describe('printing', () => {
           await goToScreen(page, address);
           expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
           await page.emulateMedia({ media: 'print' });
-          await page.locator('.title-block').getByText(printedAt).waitFor();
+          const isSheet = sheets.includes(name);
+          const head = page.locator(isSheet ? '.sh-sheet-head' : '.title-block');
+          await head.getByText(printedAt).waitFor();
           const seen = await page.evaluate(() => ({
             ground: getComputedStyle(document.body).backgroundColor,
             ink: getComputedStyle(document.body).color,
@@ -45,9 +49,14 @@ describe('printing', () => {
           });
           expect(seen.widest, name).toBeLessThanOrEqual(paperPx + 1);
           expect(await page.getByRole('button', { name: 'Find or do' }).isVisible()).toBe(false);
-          const block = await page.locator('.title-block').innerText();
-          expect(block, name).toMatch(/Signed in as\s+tester[^]*Printed\s+\w{3}/u);
-          if (name !== 'book') expect(block, name).toMatch(/Job\s+\S+[^]*Planned from\s+\w{3} \d+ \w{3}/u);
+          const block = await head.innerText();
+          if (isSheet) {
+            expect(block, name).toMatch(/Job\s+\S+[^]*Printed\s+\w{3}[^]* by tester/u);
+            expect(await page.locator('.title-block').isVisible()).toBe(false);
+            expect(await page.locator('.sh-caution').count(), name).toBeGreaterThan(5);
+          } else expect(block, name).toMatch(/Signed in as\s+tester[^]*Printed\s+\w{3}/u);
+          if (name !== 'book' && !isSheet)
+            expect(block, name).toMatch(/Job\s+\S+[^]*Planned from\s+\w{3} \d+ \w{3}/u);
           if (deciding.includes(name))
             expect(await page.locator('.caution-line').isVisible(), name).toBe(true);
           expect(pagesOf(await page.pdf({ preferCSSPageSize: true })), name).toBeGreaterThan(0);

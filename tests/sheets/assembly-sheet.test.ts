@@ -56,6 +56,15 @@ test('the steps take every piece of the take-off once, panels before locks befor
       for (const [, quantity, component = ''] of pieces.matchAll(/(\d+) (\S+)/gu))
         taken.set(component, (taken.get(component) ?? 0) + Number(quantity));
     expect(Object.fromEntries(taken)).toEqual(quantitiesOf(detail));
+    for (const [, , words = '', pieces = ''] of rowsOf(tree, 'steps').filter(([, , what]) =>
+      /ocks/u.test(what ?? ''),
+    )) {
+      const said = [...words.matchAll(/(\d+) joints? with (\d+)|(\d+) more/gu)].reduce(
+        (sum, [, joints = 1, each, more]) => sum + Number(joints) * Number(each ?? more),
+        0,
+      );
+      expect(said, words).toBe(Number.parseInt(pieces, 10));
+    }
     const steps = withClass(tree, 'step-what').map(wordsOf);
     const first = (start: string): number => steps.findIndex((step) => step.startsWith(start));
     expect(steps[0]).toBe('Level timbers.');
