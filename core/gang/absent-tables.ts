@@ -26,8 +26,11 @@ export function absentTables(rules: RuleTables): readonly Finding[] {
     }));
 }
 
-/** The weight of a gang is too little by every piece whose weight is entered as zero; at the first such panel. */
-export function weightless({ panels }: Gang, lines: readonly TakeOffLine[]): readonly Finding[] {
+/** The weight is too little by every piece whose weight is entered as zero; told at the first such panel. */
+export function weightless(
+  { panels }: Pick<Gang, 'panels'>,
+  lines: readonly TakeOffLine[],
+): readonly Finding[] {
   return lines
     .filter((line) => line.weightGrams === 0)
     .map(({ component, quantity }): Finding => {
@@ -35,7 +38,7 @@ export function weightless({ panels }: Gang, lines: readonly TakeOffLine[]): rea
       return {
         rule: 'weights.zero',
         severity: 'caution',
-        message: `${component} weighs nothing in the catalogue: the gang's weight lacks ${quantity} of them.`,
+        message: `${component} weighs nothing in the catalogue: the weight lacks ${quantity} of them.`,
         where:
           standing === undefined
             ? `component ${component}`

@@ -6,6 +6,7 @@ import type { Panel } from '../catalogue/component.ts';
 import { ruleSource } from '../catalogue/rules.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
 import { rectangleNm2 } from '../units/area.ts';
+import { weightless } from './absent-tables.ts';
 import { locksOfJoint } from './bands.ts';
 import { type Finding, shown, type Taken } from './findings.ts';
 import { unknownPanel } from './placed.ts';
@@ -66,7 +67,7 @@ export function estimate(
   );
   return answer({
     lines,
-    findings: [...findings, ...notTakenOff(system)],
+    findings: [...findings, ...weightless({ panels: [] }, lines), ...notTakenOff(system)],
     areaNm2,
     weightGrams: totalGrams(lines),
   });

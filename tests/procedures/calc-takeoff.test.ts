@@ -144,6 +144,14 @@ describe('calc takeoff', () => {
     });
   });
 
+  test('an estimate with a panel that weighs nothing says so', async () => {
+    const panels = [{ code: 'P', width: '3 ft', height: '9 ft', weightKg: 0 }];
+    expect(await takeoff({ system: { panels }, panels: { P: 2 } })).toMatchObject({
+      weightKg: 0,
+      findings: [{ rule: 'weights.zero', severity: 'caution', where: 'component P' }, { rule: 'estimate' }],
+    });
+  });
+
   test('rows of limits count in rising order, in whatever order they are written', async () => {
     const { locks, rails } = commonPractice.rules ?? {};
     const panels = [...pair, { panel: 'P3x4', x: 0, y: '9 ft', onSide: false }];
