@@ -46,7 +46,9 @@ function fileMenu(actions: MenuActions): MenuItemConstructorOptions {
 
 /** What is on screen, through the system's own dialog. Left there is no mishap. */
 function print(window: BrowserWindow | null): void {
-  window?.webContents.print({ landscape: true, printBackground: true }, (done, why) => {
+  // Sheets stand upright, everything else lies.
+  const landscape = window?.webContents.getURL().includes('#/sheets/') !== true;
+  window?.webContents.print({ landscape, printBackground: true }, (done, why) => {
     if (!done && !/cancel/iu.test(why)) console.error(`regang: not printed: ${why}`);
   });
 }

@@ -22,7 +22,6 @@ export interface SheetAsked {
 export interface SheetFacts {
   readonly facts: DesignFacts;
   readonly gang: SheetGangName;
-  readonly rules: RuleTables;
   readonly hookRule: HookRule | null;
   readonly job: Job | null;
   readonly walls: readonly WallSide[];
@@ -32,10 +31,11 @@ export interface SheetFacts {
 }
 
 export async function readSheetFacts(book: BookReader, asked: SheetAsked): Promise<Answer<SheetFacts>> {
-  const [designs, turnsOfAll, versions] = await Promise.all([
+  const [designs, turnsOfAll, versions, states] = await Promise.all([
     readDesignFacts(book),
     turnsByDesign(book),
     book.ruleVersions(),
+    book.designRevisions(asked.design),
   ]);
   if (!designs.ok) return designs;
   const facts = designs.value.get(asked.design);
@@ -51,6 +51,7 @@ export async function readSheetFacts(book: BookReader, asked: SheetAsked): Promi
   if (!pour.ok) return pour;
   const rule = rulesInForce(versions).get(facts.design.system);
   const { code, name, revision, hand, system } = facts.design;
+  const state = states.at(-1);
   return answer({
     facts,
     gang: {
@@ -60,8 +61,8 @@ export async function readSheetFacts(book: BookReader, asked: SheetAsked): Promi
       hand,
       systemName: rule?.systemName ?? system,
       ruleVersion: facts.ruleVersion,
+      state: { number: state?.number ?? 1, savedAt: state?.savedAt ?? null, who: state?.who ?? null },
     },
-    rules: rule?.rules ?? {},
     hookRule: hookRuleOf(rule?.rules),
     job,
     walls: pour.value === null ? [] : wallsOf(pour.value, asked.design, designs.value),

@@ -9,6 +9,8 @@ export interface SheetGangName {
   readonly hand: 'left' | 'right' | 'symmetrical';
   readonly systemName: string;
   readonly ruleVersion: number;
+  /** The state of the design that is printed, and its saving where that is known. */
+  readonly state: { readonly number: number; readonly savedAt: string | null; readonly who: string | null };
 }
 
 export interface SheetJob {
@@ -53,8 +55,15 @@ export function titlePart(
         of('div', 'sheet-cell', of('dt', 'cell-label', label), of('dd', 'cell-value', value)),
       ),
     ),
-    of('p', 'superseded', 'Superseded once a newer revision exists.'),
+    of('p', 'superseded', `Superseded once a newer revision exists. ${stateWords(gang.state)}`),
   );
+}
+
+/** By the clock of whoever saved it. */
+function stateWords({ number, savedAt, who }: SheetGangName['state']): string {
+  const saved =
+    savedAt === null || who === null ? '' : `, saved ${savedAt.slice(0, 16).replace('T', ' ')} by ${who}`;
+  return `This is state ${number} of the design${saved}.`;
 }
 
 /** "Assembly sheet GA revision B · J1 Pier" */

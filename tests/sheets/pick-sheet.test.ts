@@ -90,7 +90,15 @@ function sheetFor(asked: PickSetup | null, units: 'us' | 'metric' = 'metric', ge
   const drawn = shownTakeOff(taken, geometry.edges);
   const check = asked === null ? null : valueOf(checkPick(system, geometry, asked, crane));
   return pickSheet({
-    gang: { code: 'G', name: 'Gang', revision: 'A', hand: 'symmetrical', systemName: 'S', ruleVersion: 1 },
+    gang: {
+      code: 'G',
+      name: 'Gang',
+      revision: 'A',
+      hand: 'symmetrical',
+      systemName: 'S',
+      ruleVersion: 1,
+      state: { number: 3, savedAt: '2026-03-02T07:00:00-05:00', who: 'N' },
+    },
     drawn,
     job: null,
     units,
@@ -175,6 +183,12 @@ test('a refusal that no split mends says so', () => {
   const tree = sheetFor({ ...setup, setRadiusNm: 31_000_000_000 });
   expect(wordsOf(withClass(tree, 'verdict-stop')[0]!)).toContain(
     'No split along its joints gives parts that pass',
+  );
+});
+
+test('the head says which state of the design is printed, and whose', () => {
+  expect(wordsOf(withClass(sheetFor(setup), 'superseded')[0]!)).toBe(
+    'Superseded once a newer revision exists. This is state 3 of the design, saved 2026-03-02 07:00 by N.',
   );
 });
 
