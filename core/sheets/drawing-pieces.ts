@@ -160,7 +160,7 @@ export function hookPiece(place: Place, hook: DrawnHook, index: number): SheetNo
       class: 'hook-sign',
       d: `M${mm(x)} ${mm(y + 4)}V${mm(y - 1)}m-1.8 0a1.8 1.8 0 1 1 3.6 0M${mm(x - 1.4)} ${mm(y + 4)}h2.8`,
     }),
-    text(x + 4.6, y + 2.2, 'sign-words', `H${index + 1}`),
+    text(x + 4.8, y - 2.6, 'sign-words', `H${index + 1}`),
   );
 }
 
