@@ -157,7 +157,8 @@ function placeRail(
           finding(
             at,
             'boltPlaces',
-            'stop',
+            // Whoever makes the gang may find a place that the table's clearance does not know of.
+            'caution',
             `Rail ${rail.code} has no room for a bolt on panel ${panel.panel.code} that stays ${shown(table.boltClearanceNm ?? 0)} clear of the joints it crosses.`,
             point(line, atNm, upright),
             'boltClearance',

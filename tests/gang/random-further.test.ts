@@ -170,12 +170,12 @@ describe(`further tables on ${designs} random designs from seed ${seed}`, () => 
       }
       const counted = found.rails.reduce((sum, rail) => sum + rail.bolts, 0);
       const tooShort = found.findings.some(({ rule }) => rule === 'rails.boltClearance');
-      const stops = found.findings.filter(({ rule }) => rule === 'rails.boltPlaces').length;
+      const told = found.findings.filter(({ rule }) => rule === 'rails.boltPlaces').length;
       const missing = (counted - places) / (table.boltsPerPanelCrossed ?? 1);
-      if (!tooShort) expect(missing, one.name).toBe(stops);
+      if (!tooShort) expect(missing, one.name).toBe(told);
       expect(quantities(found)['rail-bolt'] ?? 0, one.name).toBe(counted);
       seen.bolts += places;
-      seen.without += stops;
+      seen.without += told;
     }
     for (const [what, number] of Object.entries(seen)) expect(number, what).toBeGreaterThan(50);
   });
