@@ -22,6 +22,12 @@ export function HookPiece(props: {
   );
 }
 
+/** A broken ring where a hook may stand and none does. */
+export function HookPlacePiece(props: { readonly mark: PointNm; readonly scale: Scale }): ReactNode {
+  const { x, y } = toPx(props.scale, props.mark);
+  return <circle className="hook-place" cx={x} cy={y - 9} r={5} />;
+}
+
 /** Quartered circle, two quarters inked: where the panels' weight has its middle. */
 export function CentreOfGravity(props: {
   readonly at: PointNm;

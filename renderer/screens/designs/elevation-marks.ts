@@ -36,6 +36,7 @@ export interface RailMark extends MarkBase, PointNm {
   readonly lengthNm: number;
   readonly bolts: number;
   readonly boltPlaces: readonly PointNm[];
+  readonly neededFor: 'picking' | 'placing' | 'both';
 }
 
 export interface HookMark extends MarkBase, PointNm {
@@ -47,7 +48,25 @@ export interface HoleMark extends MarkBase, PointNm {
   readonly kind: 'hole';
 }
 
-export type Mark = PanelMark | FillerMark | JointMark | RailMark | HookMark | HoleMark;
+/** Somewhere that a hook may stand and none does. */
+export interface HookPlaceMark extends MarkBase, PointNm {
+  readonly kind: 'hook-place';
+}
+
+/** A walkway bracket at the top edge, or the shoe of a brace at the foot. */
+export interface FootMark extends MarkBase, PointNm {
+  readonly kind: 'bracket' | 'brace';
+}
+
+export type Mark =
+  | PanelMark
+  | FillerMark
+  | JointMark
+  | RailMark
+  | HookMark
+  | HookPlaceMark
+  | FootMark
+  | HoleMark;
 
 type Lines = ShownTakeOff['lines'];
 
@@ -100,7 +119,8 @@ export function elevationMarks(design: ShownTakeOff): Mark[] {
       yNm: rail.yNm,
       lengthNm: rail.lengthNm,
       bolts: rail.bolts,
-      boltPlaces: boltsAlong(rail),
+      boltPlaces: rail.boltPlaces,
+      neededFor: rail.neededFor,
       lines: [...new Set([rail.component, ...linesAt(lines, rail, ['rail'])])],
     })),
     ...design.joints.map((joint, index) => jointMark(design, joint, index)),
@@ -110,6 +130,14 @@ export function elevationMarks(design: ShownTakeOff): Mark[] {
       lines: [],
       ...hole,
     })),
+    ...feet(design, 'bracket', design.brackets),
+    ...feet(design, 'brace', design.braces),
+    ...freePlaces(design).map((place, index): HookPlaceMark => ({
+      kind: 'hook-place',
+      id: `hook-place-${index}`,
+      lines: hookLines,
+      ...place,
+    })),
     ...design.hooks.map((hook, index): HookMark => ({
       kind: 'hook',
       id: `hook-${index}`,
@@ -117,6 +145,16 @@ export function elevationMarks(design: ShownTakeOff): Mark[] {
       ...hook,
     })),
   ];
+}
+
+function feet(design: ShownTakeOff, kind: FootMark['kind'], places: readonly PointNm[]): FootMark[] {
+  const lines = linesUnder(design.lines, kind);
+  return places.map((place, index) => ({ kind, id: `${kind}-${index}`, lines, ...place }));
+}
+
+function freePlaces({ hooks, hookPlaces }: ShownTakeOff): readonly PointNm[] {
+  const taken = new Set(hooks.map(({ xNm }) => xNm));
+  return hookPlaces.filter(({ xNm }) => !taken.has(xNm));
 }
 
 function jointMark(design: ShownTakeOff, joint: ShownTakeOff['joints'][number], index: number): JointMark {
@@ -134,14 +172,6 @@ function jointMark(design: ShownTakeOff, joint: ShownTakeOff['joints'][number], 
     locks: locksAlong({ ...start, direction, lengthNm: joint.lengthNm, spanNm }, joint.locks),
     lines: linesAt(design.lines, joint, joint.kind === 'filler' ? ['filler'] : ['lock']),
   };
-}
-
-/** Where no table gives their places they are only spread, to be counted. */
-function boltsAlong({ xNm, yNm, direction, lengthNm, bolts }: ShownTakeOff['rails'][number]): PointNm[] {
-  return Array.from({ length: bolts }, (_, index) => {
-    const along = Math.round((lengthNm * (2 * index + 1)) / (2 * bolts));
-    return direction === 'upright' ? { xNm, yNm: yNm + along } : { xNm: xNm + along, yNm };
-  });
 }
 
 function plainDirection(kind: ShownTakeOff['joints'][number]['kind']): 'upright' | 'level' {

@@ -12,6 +12,7 @@ import { type Frame, type Scale, toPx } from './elevation-view.ts';
 import { Pins } from './finding-pin.tsx';
 import { type NumberedFinding, pins } from './finding-pins.ts';
 import type { BoxPx } from './label-place.ts';
+import { type Layer, layerOf, useHiddenLayers } from './layers.ts';
 import type { Lit, Pointed } from './lit.ts';
 import { PanelWords } from './panel-words.tsx';
 
@@ -34,6 +35,7 @@ export function ElevationPicture(
 ): ReactNode {
   const { design, marks, lit, onPoint, onPin, frame, scale, units } = props;
   const hatch = useId();
+  const hidden = useHiddenLayers();
   const chains = useMemo(() => dimensionChains([...design.panels, ...design.fillers]), [design]);
   const inTheWay = [...marks, { kind: 'centre' as const, ...design.centreOfGravity }].flatMap((mark) =>
     boxInTheWay(mark, scale),
@@ -42,22 +44,24 @@ export function ElevationPicture(
   return (
     <svg width={frame.widthPx} height={frame.heightPx} aria-hidden="true">
       <Hatch id={hatch} />
-      {chains === undefined ? null : <Dimensions chains={chains} {...parts} />}
+      {chains === undefined || hidden.has('dimensions') ? null : <Dimensions chains={chains} {...parts} />}
       <EdgeNames edges={design.edges} widthNm={design.widthNm} heightNm={design.heightNm} scale={scale} />
       <g className={lit.marks === null ? 'pieces' : 'pieces some-lit'}>
-        {marks.map((mark) => (
-          <Piece
-            key={mark.id}
-            mark={mark}
-            hatch={hatch}
-            lit={lit.marks === null ? 'plain' : lit.marks.has(mark.id) ? 'lit' : 'dim'}
-            onPoint={(id) => onPoint(id === null ? null : { kind: 'mark', id })}
-            onPin={(id) => onPin({ kind: 'mark', id })}
-            {...parts}
-          />
-        ))}
+        {marks
+          .filter((mark) => isShown(mark, hidden))
+          .map((mark) => (
+            <Piece
+              key={mark.id}
+              mark={mark}
+              hatch={hatch}
+              lit={lit.marks === null ? 'plain' : lit.marks.has(mark.id) ? 'lit' : 'dim'}
+              onPoint={(id) => onPoint(id === null ? null : { kind: 'mark', id })}
+              onPin={(id) => onPin({ kind: 'mark', id })}
+              {...parts}
+            />
+          ))}
         {marks.map((mark) =>
-          mark.kind === 'panel' ? (
+          mark.kind === 'panel' && !hidden.has('words') ? (
             <PanelWords
               key={mark.id}
               mark={mark}
@@ -68,15 +72,24 @@ export function ElevationPicture(
           ) : null,
         )}
       </g>
-      <CentreOfGravity at={design.centreOfGravity} scale={scale} words={props.centreWords} />
-      <Pins
-        pins={pins(props.findings)}
-        scale={scale}
-        lit={lit.finding}
-        onPoint={(number) => onPoint(number === null ? null : { kind: 'finding', number })}
-      />
+      {hidden.has('centre') ? null : (
+        <CentreOfGravity at={design.centreOfGravity} scale={scale} words={props.centreWords} />
+      )}
+      {hidden.has('findings') ? null : (
+        <Pins
+          pins={pins(props.findings)}
+          scale={scale}
+          lit={lit.finding}
+          onPoint={(number) => onPoint(number === null ? null : { kind: 'finding', number })}
+        />
+      )}
     </svg>
   );
+}
+
+function isShown(mark: Mark, hidden: ReadonlySet<Layer>): boolean {
+  const layer = layerOf(mark.kind);
+  return layer === null || !hidden.has(layer);
 }
 
 export function Hatch(props: { readonly id: string }): ReactNode {

@@ -2,10 +2,18 @@
 // hardware are held in pixels: they are signs, and must be countable at any zoom.
 import type { ReactNode } from 'react';
 import type { Units } from '../../parts/units.tsx';
-import type { FillerMark, HoleMark, JointMark, Mark, PanelMark, RailMark } from './elevation-marks.ts';
+import type {
+  FillerMark,
+  FootMark,
+  HoleMark,
+  JointMark,
+  Mark,
+  PanelMark,
+  RailMark,
+} from './elevation-marks.ts';
 import type { RectangleNm } from './design-shapes.ts';
 import { type Scale, toPx } from './elevation-view.ts';
-import { HookPiece } from './elevation-hook.tsx';
+import { HookPiece, HookPlacePiece } from './elevation-hook.tsx';
 
 export interface PieceProps<M extends Mark> {
   readonly mark: M;
@@ -45,12 +53,23 @@ function PieceBody(props: PieceProps<Mark>): ReactNode {
       return <RailPiece {...props} mark={mark} />;
     case 'hole':
       return <HolePiece {...props} mark={mark} />;
+    case 'bracket':
+    case 'brace':
+      return <FootPiece mark={mark} scale={props.scale} />;
+    case 'hook-place':
+      return <HookPlacePiece mark={mark} scale={props.scale} />;
     case 'hook':
       return <HookPiece {...props} mark={mark} />;
     default:
       return null;
   }
 }
+
+const railUse: Readonly<Record<RailMark['neededFor'], string>> = {
+  both: '',
+  picking: ', for picking only',
+  placing: ', for placing only',
+};
 
 /** What a mark is, in a line: its tooltip and what is read aloud when it is stepped to. */
 export function markWords(mark: Mark, units: Units): string {
@@ -68,9 +87,15 @@ export function markWords(mark: Mark, units: Units): string {
       }, ${at}`;
     }
     case 'rail':
-      return `rail ${mark.component} ${mark.direction}, ${units.length(mark.lengthNm)}, ${mark.bolts} bolts, ${at}`;
+      return `rail ${mark.component} ${mark.direction}${railUse[mark.neededFor]}, ${units.length(mark.lengthNm)}, ${mark.bolts} bolts, ${at}`;
     case 'hole':
       return `tie hole, ${at}`;
+    case 'hook-place':
+      return `place where a hook may stand, ${at}`;
+    case 'bracket':
+      return `walkway bracket, ${units.length(mark.xNm)} along`;
+    case 'brace':
+      return `brace with its shoe, ${units.length(mark.xNm)} along`;
     case 'hook':
       return `lifting hook, ${units.weight(mark.loadGrams)}, ${units.length(mark.xNm)} along`;
     default:
@@ -165,12 +190,32 @@ function RailPiece(props: PieceProps<RailMark>): ReactNode {
     : { x, y: y - wide / 2, width: length, height: wide };
   return (
     <>
-      <rect className="rail" {...shape} />
+      <rect
+        className={`rail rail-${mark.neededFor}`}
+        {...shape}
+        fill={mark.neededFor === 'placing' ? `url(#${props.hatch})` : undefined}
+      />
       {mark.boltPlaces.map((place) => {
         const at = toPx(scale, place);
         return <circle key={`${place.xNm} ${place.yNm}`} className="rail-bolt" cx={at.x} cy={at.y} r={2.2} />;
       })}
     </>
+  );
+}
+
+/** Brackets as a shelf on its prop over the top edge, braces as a prop on its shoe under the foot. */
+export function FootPiece(props: { readonly mark: FootMark; readonly scale: Scale }): ReactNode {
+  const { x, y } = toPx(props.scale, props.mark);
+  return props.mark.kind === 'bracket' ? (
+    <path
+      className="foot-sign"
+      d={`M${x} ${y + 12}V${y}M${x - 7} ${y}h14M${x} ${y + 10}l6 -9M${x} ${y + 10}l-6 -9`}
+    />
+  ) : (
+    <path
+      className="foot-sign"
+      d={`M${x} ${y - 16}V${y + 4}M${x - 4} ${y - 8}h8M${x - 7} ${y + 4}h14v4h-14Z`}
+    />
   );
 }
 

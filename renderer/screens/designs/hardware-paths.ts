@@ -7,7 +7,8 @@ export interface HardwarePaths {
   readonly joints: string;
   readonly locks: string;
   readonly adjustable: string;
-  readonly rails: string;
+  /** By what they are needed for. */
+  readonly rails: Readonly<Record<RailMark['neededFor'], string>>;
   readonly bolts: string;
   readonly holes: string;
 }
@@ -24,6 +25,11 @@ export function hardwarePaths(marks: readonly Mark[], scale: Scale): HardwarePat
   const joints = marks.filter((mark) => mark.kind === 'joint');
   const plain = joints.filter((joint) => joint.spanNm === 0);
   const rails = marks.filter((mark) => mark.kind === 'rail');
+  const railBars = (neededFor: RailMark['neededFor']): string =>
+    rails
+      .filter((rail) => rail.neededFor === neededFor)
+      .map((rail) => railBar(rail, scale))
+      .join('');
   return {
     joints: plain.map((joint) => jointLine(joint, scale)).join(''),
     locks: plain.flatMap((joint) => lockBars(joint, scale)).join(''),
@@ -31,7 +37,7 @@ export function hardwarePaths(marks: readonly Mark[], scale: Scale): HardwarePat
       .filter((joint) => joint.spanNm > 0)
       .flatMap((joint) => lockClaws(joint, scale))
       .join(''),
-    rails: rails.map((rail) => railBar(rail, scale)).join(''),
+    rails: { both: railBars('both'), picking: railBars('picking'), placing: railBars('placing') },
     bolts: rails.flatMap((rail) => bolts(rail, scale)).join(''),
     holes: marks
       .filter((mark) => mark.kind === 'hole')

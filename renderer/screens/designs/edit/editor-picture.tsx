@@ -5,13 +5,14 @@ import type { Units } from '../../../parts/units.tsx';
 import { dimensionChains } from '../dimension-chains.ts';
 import { Dimensions } from '../elevation-dimensions.tsx';
 import { EdgeNames } from '../elevation-frame.tsx';
-import { CentreOfGravity, HookPiece } from '../elevation-hook.tsx';
+import { CentreOfGravity, HookPiece, HookPlacePiece } from '../elevation-hook.tsx';
 import { elevationMarks, type Mark } from '../elevation-marks.ts';
+import { FootPiece } from '../elevation-pieces.tsx';
 import { boxInTheWay } from '../elevation-picture.tsx';
 import type { Scale } from '../elevation-view.ts';
 import { Pins } from '../finding-pin.tsx';
 import { type NumberedFinding, pins } from '../finding-pins.ts';
-import type { Layer } from '../layers.ts';
+import { type Layer, layerOf } from '../layers.ts';
 import type { DraftPiece } from './draft-pieces.ts';
 import type { PieceId } from './editor-state.ts';
 import { HardwareLayer } from './hardware-layer.tsx';
@@ -47,7 +48,7 @@ export const EditorPicture = memo(function EditorPicture(props: EditorPicturePro
         <Dimensions chains={chains} scale={scale} units={units} />
       )}
       <PiecesLayer pieces={pieces} chosen={chosen} away={away} scale={scale} hatch={hatch} />
-      <HardwareLayer marks={marks} scale={answered} hidden={hidden} />
+      <HardwareLayer marks={marks} scale={answered} hidden={hidden} hatch={hatch} />
       {hidden.has('words') ? null : (
         <WordsLayer pieces={pieces} away={away} scale={scale} units={units} inTheWay={inTheWay} />
       )}
@@ -59,15 +60,7 @@ export const EditorPicture = memo(function EditorPicture(props: EditorPicturePro
             heightNm={takenOff.heightNm}
             scale={answered}
           />
-          {hidden.has('hooks')
-            ? null
-            : marks.map((mark) =>
-                mark.kind === 'hook' ? (
-                  <g key={mark.id} className="piece-hook">
-                    <HookPiece mark={mark} scale={answered} units={units} />
-                  </g>
-                ) : null,
-              )}
+          <g className="signs">{marks.map((mark) => sign(mark, answered, units, hidden))}</g>
           {hidden.has('centre') ? null : (
             <CentreOfGravity at={takenOff.centreOfGravity} scale={answered} words="centre of gravity" />
           )}
@@ -76,6 +69,17 @@ export const EditorPicture = memo(function EditorPicture(props: EditorPicturePro
     </>
   );
 });
+
+/** Hooks, their free places, brackets and braces; each is there while its layer is. */
+function sign(mark: Mark, scale: Scale, units: Units, hidden: ReadonlySet<Layer>): ReactNode {
+  const layer = layerOf(mark.kind);
+  if (layer !== null && hidden.has(layer)) return null;
+  if (mark.kind === 'hook') return <HookPiece key={mark.id} mark={mark} scale={scale} units={units} />;
+  if (mark.kind === 'hook-place') return <HookPlacePiece key={mark.id} mark={mark} scale={scale} />;
+  if (mark.kind === 'bracket' || mark.kind === 'brace')
+    return <FootPiece key={mark.id} mark={mark} scale={scale} />;
+  return null;
+}
 
 /** The scale of places that are told from the gang's lower left corner as it was when it was taken off. */
 function cornerScale(scale: Scale, takenOff: TakenOff | undefined): Scale {

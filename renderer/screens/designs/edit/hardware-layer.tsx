@@ -9,6 +9,7 @@ export const HardwareLayer = memo(function HardwareLayer(props: {
   readonly marks: readonly Mark[];
   readonly scale: Scale;
   readonly hidden: ReadonlySet<Layer>;
+  readonly hatch: string;
 }): ReactNode {
   const { marks, scale, hidden } = props;
   const paths = useMemo(() => hardwarePaths(marks, scale), [marks, scale]);
@@ -16,7 +17,9 @@ export const HardwareLayer = memo(function HardwareLayer(props: {
     <g className="hardware">
       {hidden.has('rails') ? null : (
         <>
-          <path className="rail" d={paths.rails} />
+          <path className="rail" d={paths.rails.both} />
+          <path className="rail rail-picking" d={paths.rails.picking} />
+          <path className="rail rail-placing" d={paths.rails.placing} fill={`url(#${props.hatch})`} />
           <path className="rail-bolt" d={paths.bolts} />
         </>
       )}
