@@ -191,7 +191,7 @@ function RailPiece(props: PieceProps<RailMark>): ReactNode {
   return (
     <>
       <rect
-        className={`rail rail-${mark.neededFor}`}
+        className={mark.neededFor === 'placing' ? 'rail-placing' : `rail rail-${mark.neededFor}`}
         {...shape}
         fill={mark.neededFor === 'placing' ? `url(#${props.hatch})` : undefined}
       />
@@ -209,7 +209,7 @@ export function FootPiece(props: { readonly mark: FootMark; readonly scale: Scal
   return props.mark.kind === 'bracket' ? (
     <path
       className="foot-sign"
-      d={`M${x} ${y + 12}V${y}M${x - 7} ${y}h14M${x} ${y + 10}l6 -9M${x} ${y + 10}l-6 -9`}
+      d={`M${x - 8} ${y + 15}h16M${x} ${y + 28}V${y + 15}M${x} ${y + 26}l7 -11M${x} ${y + 26}l-7 -11`}
     />
   ) : (
     <path

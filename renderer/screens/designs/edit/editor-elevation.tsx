@@ -1,11 +1,5 @@
 // The drawing of an open design with everything that the pointer and the keys do on it.
-import {
-  type KeyboardEvent,
-  type PointerEvent as ReactPointerEvent,
-  type ReactNode,
-  useId,
-  useMemo,
-} from 'react';
+import { type KeyboardEvent, type ReactNode, useId, useMemo } from 'react';
 import { paperWidthPx } from '../../../parts/printing.ts';
 import { useUnits } from '../../../parts/units.tsx';
 import type { PointNm, RectangleNm } from '../design-shapes.ts';
@@ -16,7 +10,7 @@ import type { NumberedFinding } from '../finding-pins.ts';
 import { LayerChoice } from '../layer-choice.tsx';
 import { useHiddenLayers } from '../layers.ts';
 import { useSize } from '../use-size.ts';
-import { around, type DraftPiece, within } from './draft-pieces.ts';
+import { around, type DraftPiece, type PanelSizes, within } from './draft-pieces.ts';
 import { EditorPicture, FindingPins } from './editor-picture.tsx';
 import { type EditorKey, editorKey } from './editor-keys.ts';
 import type { PieceId } from './editor-state.ts';
@@ -24,6 +18,7 @@ import { GestureLayer } from './gesture-layer.tsx';
 import { chosenWords } from './piece-words.ts';
 import { stepNm } from './steps.ts';
 import type { TrayPiece } from './gesture.ts';
+import { Tray } from './tray.tsx';
 import { useGestures } from './use-gestures.ts';
 import { useEditorView } from './use-editor-view.ts';
 import type { TakenOff } from './use-taken-off.ts';
@@ -44,14 +39,16 @@ export interface EditorElevationProps {
   readonly findings: readonly NumberedFinding[];
   readonly litFinding: number | null;
   readonly onPointFinding: (number: number | null) => void;
-  /** A change of it fits the drawing anew. */
-  readonly fitKey: string;
+  /** Whether the design is being typed as a row. */
+  readonly typed: boolean;
   readonly onChoose: (chosen: readonly PieceId[]) => void;
   readonly onMove: (dxNm: number, dyNm: number) => void;
   readonly onPlace: (piece: TrayPiece, at: PointNm) => void;
   readonly onKey: (key: EditorKey) => void;
-  /** Handed what begins a drag from the tray. */
-  readonly tray: (take: (event: ReactPointerEvent, piece: TrayPiece) => void) => ReactNode;
+  /** What the tray holds, and what is done when a piece of it is pressed. */
+  readonly sizes: PanelSizes;
+  readonly filler: TrayPiece;
+  readonly onPress: (piece: TrayPiece) => void;
 }
 
 export function EditorElevation(props: EditorElevationProps): ReactNode {
@@ -61,7 +58,7 @@ export function EditorElevation(props: EditorElevationProps): ReactNode {
   const [frameRef, frame] = useSize<HTMLDivElement>(onPaper);
   const hidden = useHiddenLayers();
   const extent = useMemo(() => around(pieces) ?? emptySheet, [pieces]);
-  const view = useEditorView(frameRef, frame, extent, props.fitKey);
+  const view = useEditorView(frameRef, frame, extent, props.typed);
   const { scale } = view;
   const { gesture, down, takeFromTray } = useGestures({
     frameRef,
@@ -90,7 +87,13 @@ export function EditorElevation(props: EditorElevationProps): ReactNode {
 
   return (
     <div className="editor-drawing">
-      {props.tray(takeFromTray)}
+      <Tray
+        sizes={props.sizes}
+        filler={props.filler}
+        units={units}
+        onTake={takeFromTray}
+        onPress={props.onPress}
+      />
       <figure className="elevation">
         {/* The role says that the drawing takes keys of its own; the rule does not count it as interactive. */}
         {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-element-interactions */}

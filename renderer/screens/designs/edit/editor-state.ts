@@ -5,7 +5,7 @@ import type { DesignGeometry } from '../../../../core/gang/design.ts';
 /** "panel-3", "filler-0": the place of a piece in its list of the geometry. */
 export type PieceId = `panel-${number}` | `filler-${number}`;
 
-interface Kept {
+export interface Kept {
   readonly geometry: DesignGeometry;
   readonly chosen: readonly PieceId[];
 }
@@ -22,13 +22,18 @@ export interface EditorState extends Kept {
   readonly joining: string | null;
 }
 
+export interface Changed {
+  readonly geometry: DesignGeometry;
+  /** Chosen afterwards; absent: as before, as far as the pieces are still there. */
+  readonly chosen?: readonly PieceId[];
+}
+
 export type EditorAction =
   | {
       readonly kind: 'edit';
       readonly words: string;
-      readonly geometry: DesignGeometry;
-      /** Chosen afterwards; absent: as before, as far as the pieces are still there. */
-      readonly chosen?: readonly PieceId[];
+      /** From the design as it is then; undefined where there is nothing to do. */
+      readonly change: (now: Kept) => Changed | undefined;
       readonly joins?: string;
     }
   | { readonly kind: 'choose'; readonly chosen: readonly PieceId[] }
@@ -45,11 +50,13 @@ export function edited(state: EditorState, action: EditorAction): EditorState {
   const { geometry, chosen, past, future } = state;
   switch (action.kind) {
     case 'edit': {
+      const next = action.change(state);
+      if (next === undefined) return state;
       const joins = action.joins ?? null;
       const joined = joins !== null && joins === state.joining;
       return {
-        geometry: action.geometry,
-        chosen: there(action.geometry, action.chosen ?? chosen),
+        geometry: next.geometry,
+        chosen: there(next.geometry, next.chosen ?? chosen),
         past: joined ? past : [...past, { geometry, chosen, words: action.words }].slice(-mostSteps),
         future: [],
         joining: joins,

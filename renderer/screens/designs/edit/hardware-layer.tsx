@@ -19,7 +19,7 @@ export const HardwareLayer = memo(function HardwareLayer(props: {
         <>
           <path className="rail" d={paths.rails.both} />
           <path className="rail rail-picking" d={paths.rails.picking} />
-          <path className="rail rail-placing" d={paths.rails.placing} fill={`url(#${props.hatch})`} />
+          <path className="rail-placing" d={paths.rails.placing} fill={`url(#${props.hatch})`} />
           <path className="rail-bolt" d={paths.bolts} />
         </>
       )}

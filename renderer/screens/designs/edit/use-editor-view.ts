@@ -1,5 +1,6 @@
-// How the drawing of an open design is fitted and zoomed. It is fitted when it opens, when a row is typed and
-// when asked; in between it stays where it is, so that nothing runs away from under the pointer.
+// How the drawing of an open design is fitted and zoomed. It is fitted when it opens, while a row is typed, when
+// asked, and when the gang has outgrown the sheet; else it stays where it is, so that nothing runs away from under
+// the pointer.
 import { type RefObject, useMemo, useState } from 'react';
 import type { RectangleNm } from '../design-shapes.ts';
 import {
@@ -26,23 +27,23 @@ export interface EditorView {
   readonly panning: Dragging;
 }
 
-/** @param fitKey a change of it fits the drawing anew */
+/** @param typed whether the design is being typed: then it is fitted at every letter */
 export function useEditorView(
   frameRef: RefObject<HTMLElement | null>,
   frame: Frame,
   extent: RectangleNm,
-  fitKey: string,
+  typed: boolean,
 ): EditorView {
   const [view, setView] = useState<View>(fitted);
-  const [fittedTo, setFittedTo] = useState({ extent, fitKey });
-  if (fittedTo.fitKey !== fitKey) {
-    setFittedTo({ extent, fitKey });
+  const [fittedTo, setFittedTo] = useState(extent);
+  if (fittedTo !== extent && (typed || (view === fitted && isElsewhere(extent, fittedTo)))) {
+    setFittedTo(extent);
     setView(fitted);
   }
   useWheel(frameRef, setView);
   const panning = useDragging(setView, 1);
   const scale = useMemo<Scale>(() => {
-    const { extent: to } = fittedTo;
+    const to = fittedTo;
     const whole = fit(to, frame, margins);
     const fromCorner = {
       pxPerNm: whole.pxPerNm,
@@ -52,7 +53,7 @@ export function useEditorView(
     return seen(fromCorner, view);
   }, [fittedTo, frame, view]);
   const fitAgain = (): void => {
-    setFittedTo({ extent, fitKey });
+    setFittedTo(extent);
     setView(fitted);
   };
   return {
@@ -68,4 +69,17 @@ export function useEditorView(
     },
     panning,
   };
+}
+
+/** Far outside of what was fitted, or much smaller. */
+function isElsewhere(extent: RectangleNm, to: RectangleNm): boolean {
+  return (
+    outside(extent.xNm, extent.widthNm, to.xNm, to.widthNm) ||
+    outside(extent.yNm, extent.heightNm, to.yNm, to.heightNm) ||
+    (extent.widthNm < 0.45 * to.widthNm && extent.heightNm < 0.45 * to.heightNm)
+  );
+}
+
+function outside(fromNm: number, sizeNm: number, toFromNm: number, toSizeNm: number): boolean {
+  return fromNm < toFromNm - 0.12 * toSizeNm || fromNm + sizeNm > toFromNm + 1.12 * toSizeNm;
 }

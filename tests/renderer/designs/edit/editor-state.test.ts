@@ -19,7 +19,7 @@ const after = (state: EditorState, ...actions: readonly EditorAction[]): EditorS
 const edit = (panels: number, joins?: string): EditorAction => ({
   kind: 'edit',
   words: `${panels} panels`,
-  geometry: gang(panels),
+  change: () => ({ geometry: gang(panels) }),
   ...(joins === undefined ? {} : { joins }),
 });
 const count = (state: EditorState): number => state.geometry.panels.length;
@@ -51,6 +51,10 @@ describe('the history of an editor', () => {
     );
     expect(state.past.length).toBe(2);
   });
+  test('an edit that has nothing to do is no step', () => {
+    const state = openEditor(gang(1));
+    expect(after(state, { kind: 'edit', words: 'nothing', change: () => undefined })).toBe(state);
+  });
   test('nothing to take back, nothing changes', () => {
     const state = openEditor(gang(1));
     expect(after(state, { kind: 'undo' }, { kind: 'redo' })).toBe(state);
@@ -62,7 +66,7 @@ describe('what is chosen', () => {
     const state = after(
       openEditor(gang(3)),
       { kind: 'choose', chosen: ['panel-2'] },
-      { kind: 'edit', words: 'remove', geometry: gang(2), chosen: [] },
+      { kind: 'edit', words: 'remove', change: () => ({ geometry: gang(2), chosen: [] }) },
       { kind: 'undo' },
     );
     expect(state.chosen).toEqual(['panel-2']);
