@@ -29,6 +29,7 @@ export function useActions(): readonly PaletteItem[] {
       action('system', 'Theme as the system has it', () => theme.setChoice('system')),
       action('wall', 'Board on the wall', () => navigate('/board?wall=1')),
       action('print', 'Print this screen', printScreen),
+      action('design', 'New design', () => navigate('/designs/new')),
       action('import', 'Import a file', () => navigate('/book')),
       action('check', 'Check the book', () => navigate('/book')),
       action('copy', 'Write a copy of the book', () => navigate('/book')),

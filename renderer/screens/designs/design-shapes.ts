@@ -7,7 +7,10 @@ import type { designList } from '../../../core/procedures/design-list.ts';
 export type DesignDetail = z.output<typeof designRead.output>;
 export type DesignSummary = z.output<typeof designList.output>['designs'][number];
 /** What a gang is drawn and listed from, whether it is stored, saved once or still being edited. */
-export type ShownTakeOff = Omit<z.output<typeof designDraft.output>, 'origin' | 'symmetrical' | 'sameAs'>;
+export type ShownTakeOff = Omit<
+  z.output<typeof designDraft.output>,
+  'origin' | 'symmetrical' | 'sameAs' | 'mirrorFindings'
+>;
 export type TakeoffLine = DesignDetail['lines'][number];
 export type Reason = TakeoffLine['because'][number];
 export type Finding = DesignDetail['findings'][number];

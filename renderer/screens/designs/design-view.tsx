@@ -5,14 +5,17 @@ import { useCore } from '../../client/core.tsx';
 import { useIsPrinting } from '../../parts/printing.ts';
 import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
-import type { DesignDetail } from './design-shapes.ts';
+import type { DesignDetail, Finding } from './design-shapes.ts';
+import { DesignTools } from './design-tools.tsx';
 import { Elevation } from './elevation.tsx';
 import { Legend } from './elevation-frame.tsx';
 import { elevationMarks } from './elevation-marks.ts';
 import { numbered } from './finding-pins.ts';
 import { FindingsList } from './findings-list.tsx';
 import { handWords } from './hand-words.ts';
+import { LikenessNote } from './likeness-note.tsx';
 import { litBy, type Pointed } from './lit.ts';
+import { pressureWords } from './pressure-words.ts';
 import { sizeWords } from './size-words.ts';
 import { TakeoffTable } from './takeoff-table.tsx';
 import { WhereItStands } from './where-it-stands.tsx';
@@ -27,7 +30,7 @@ export function DesignView(props: { readonly code: string }): ReactNode {
 function Shown(props: { readonly design: DesignDetail }): ReactNode {
   const { design } = props;
   const marks = useMemo(() => elevationMarks(design), [design]);
-  const findings = useMemo(() => numbered(design.findings), [design]);
+  const findings = useMemo(() => numbered(findingsOf(design)), [design]);
   const [pointed, setPointed] = useState<Pointed | null>(null);
   const [pinned, setPinned] = useState<Pointed | null>(null);
   const isPrinting = useIsPrinting();
@@ -36,6 +39,7 @@ function Shown(props: { readonly design: DesignDetail }): ReactNode {
   return (
     <article className="design" aria-label={`Design ${design.summary.code}`}>
       <Facts design={design} />
+      <LikenessNote code={design.summary.code} sameAs={design.sameAs} />
       <div className="design-parts">
         <div className="design-drawing">
           <Elevation
@@ -62,6 +66,11 @@ function Shown(props: { readonly design: DesignDetail }): ReactNode {
   );
 }
 
+/** Of one that has a twin of the other hand also where the twin's holes do not come. */
+function findingsOf({ findings, mirrorFindings, sameAs }: DesignDetail): readonly Finding[] {
+  return sameAs.some(({ how }) => how === 'mirrored') ? [...findings, ...mirrorFindings] : findings;
+}
+
 function Facts(props: { readonly design: DesignDetail }): ReactNode {
   const { design } = props;
   const { summary } = design;
@@ -70,6 +79,7 @@ function Facts(props: { readonly design: DesignDetail }): ReactNode {
     ['Size', sizeWords(summary.widthNm, summary.heightNm, units.system)],
     ['Area', units.area(summary.areaM2)],
     ['Weight without hooks', units.weight(summary.weightGrams)],
+    ['Permitted pressure', pressureWords(design, units.system)],
     ['Hand', handWords[summary.hand]],
     ['Revision', summary.revision],
     ['Assemble', formatHours(design.assembleH)],
@@ -88,6 +98,7 @@ function Facts(props: { readonly design: DesignDetail }): ReactNode {
           </div>
         ))}
       </dl>
+      <DesignTools design={design} />
     </header>
   );
 }

@@ -1,6 +1,6 @@
 // Every gang design in a list, and beside it the chosen one, whose code stands in the address.
 import { type ReactNode, useCallback, useEffect, useMemo, useRef, useSyncExternalStore } from 'react';
-import { useLocation, useParams } from 'wouter';
+import { Link, useLocation, useParams } from 'wouter';
 import { useCore } from '../../client/core.tsx';
 import { type Column, DataTable } from '../../parts/data-table.tsx';
 import { Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
@@ -41,7 +41,8 @@ export function DesignsScreen(): ReactNode {
       <Empty title="No designs yet">
         <p>
           A design is a gang on paper: panels in place, and the take-off that follows from the rule tables.
-          Import designs from a CSV file on the <a href="#/book">Book</a> screen.
+          <Link href="/designs/new">Design one</Link>, or import designs from a CSV file on the{' '}
+          <Link href="/book">Book</Link> screen.
         </p>
       </Empty>
     );
@@ -54,6 +55,7 @@ export function DesignsScreen(): ReactNode {
             <header className="screen-head">
               <h1>Designs</h1>
               <p className="soft">Choose one for its elevation and take-off.</p>
+              <NewLinks />
             </header>
           )}
           <DataTable
@@ -66,6 +68,7 @@ export function DesignsScreen(): ReactNode {
             onSelect={open}
             sortBy="code"
             filterLabel="Filter"
+            {...(narrow ? { tools: <NewLinks /> } : {})}
           />
         </div>
         {chosen === null ? null : (
@@ -75,6 +78,17 @@ export function DesignsScreen(): ReactNode {
         )}
       </div>
     </div>
+  );
+}
+
+function NewLinks(): ReactNode {
+  return (
+    <span className="new-links">
+      <Link className="button" href="/designs/new">
+        New design
+      </Link>
+      <Link href="/fill">Fill a wall</Link>
+    </span>
   );
 }
 

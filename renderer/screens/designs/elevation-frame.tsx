@@ -82,6 +82,41 @@ export function Legend(props: { readonly design: ShownTakeOff }): ReactNode {
         </Entry>,
       )}
       {has(
+        design.rails.filter(({ neededFor }) => neededFor === 'picking').length,
+        <Entry sign={<rect className="rail rail-picking" x="2" y="5" width="18" height="7" />}>
+          rail for picking only
+        </Entry>,
+      )}
+      {has(
+        design.rails.filter(({ neededFor }) => neededFor === 'placing').length,
+        <Entry
+          sign={
+            <>
+              <rect className="rail-placing" fill="none" x="2" y="5" width="18" height="7" />
+              <path className="legend-line" d="M5 12l5 -7M10 12l5 -7M15 12l4 -6" />
+            </>
+          }
+        >
+          rail for placing only
+        </Entry>,
+      )}
+      {has(
+        design.brackets.length,
+        <Entry sign={<path className="foot-sign" d="M3 3h16M11 15V3M11 14l7 -11M11 14l-7 -11" />}>
+          walkway bracket
+        </Entry>,
+      )}
+      {has(
+        design.braces.length,
+        <Entry sign={<path className="foot-sign" d="M11 0V11M7 5h8M4 11h14v4h-14Z" />}>
+          brace with its shoe
+        </Entry>,
+      )}
+      {has(
+        design.hookPlaces.length > design.hooks.length ? 1 : 0,
+        <Entry sign={<circle className="hook-place" cx="11" cy="8" r="5" />}>place for a hook</Entry>,
+      )}
+      {has(
         design.hooks.length,
         <Entry sign={<path className="legend-line" d="M11 15V11M6 15h10M11 11a4.5 4.5 0 1 0 -0.1 0" />}>
           lifting hook, its load
@@ -104,7 +139,7 @@ export function Legend(props: { readonly design: ShownTakeOff }): ReactNode {
         </Entry>,
       )}
       <li className="soft">
-        Locks and bolts are spread evenly to be counted; the maker&rsquo;s instructions say where each goes.
+        Locks are spread evenly to be counted; the maker&rsquo;s instructions say where each goes.
       </li>
     </ul>
   );

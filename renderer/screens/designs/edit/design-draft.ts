@@ -24,6 +24,8 @@ export interface DesignStart {
   readonly saved: SavedDesign | null;
   readonly texts: DraftTexts;
   readonly geometry: DesignGeometry;
+  /** The design whose other hand this is. */
+  readonly mirrorOf?: string;
 }
 
 /** What is wrong with a field, by its name: those of DraftTexts, and `row` for the pieces. */

@@ -16,7 +16,7 @@ import { type Layer, layerOf } from '../layers.ts';
 import type { DraftPiece } from './draft-pieces.ts';
 import type { PieceId } from './editor-state.ts';
 import { HardwareLayer } from './hardware-layer.tsx';
-import { PiecesLayer, WordsLayer } from './pieces-layer.tsx';
+import { ChosenEdges, PiecesLayer, WordsLayer } from './pieces-layer.tsx';
 import type { TakenOff } from './use-taken-off.ts';
 
 export interface EditorPictureProps {
@@ -52,6 +52,7 @@ export const EditorPicture = memo(function EditorPicture(props: EditorPicturePro
       {hidden.has('words') ? null : (
         <WordsLayer pieces={pieces} away={away} scale={scale} units={units} inTheWay={inTheWay} />
       )}
+      {away.size > 0 ? null : <ChosenEdges pieces={pieces} chosen={chosen} scale={scale} />}
       {takenOff === undefined ? null : (
         <>
           <EdgeNames

@@ -73,7 +73,7 @@ function Existing(props: { readonly code: string; readonly as: 'edit' | 'copy' |
     const { hand } = textsOf(saved);
     const image = mirrorDesign(system.data.system, saved.geometry);
     const made = copyStart(saved, otherHandCode(code, hand, taken), image.ok ? image.value : saved.geometry);
-    return { ...made, texts: { ...made.texts, hand: otherHand(hand) } };
+    return { ...made, mirrorOf: code, texts: { ...made.texts, hand: otherHand(hand) } };
   }, [design.data, list.data, system.data, as, code]);
   const error = design.error ?? system.error ?? list.error;
   if (error !== null) return <RefusalNote error={error} />;

@@ -1,6 +1,5 @@
 // An open design: the row and the fields over it, the tray, the drawing, and beside it what the rules make of it.
 import { type ReactNode, useCallback, useMemo, useState } from 'react';
-import { formatPressure } from '../../../../core/units/pressure.ts';
 import type { PanelSystem } from '../../../../core/catalogue/system.ts';
 import { go } from '../../../client/address.ts';
 import { CautionLine, RefusalNote } from '../../../parts/notes.tsx';
@@ -11,6 +10,7 @@ import { numbered } from '../finding-pins.ts';
 import { FindingsList } from '../findings-list.tsx';
 import { LikenessNote } from '../likeness-note.tsx';
 import type { Lit } from '../lit.ts';
+import { pressureWords } from '../pressure-words.ts';
 import { sizeWords } from '../size-words.ts';
 import { TakeoffTable } from '../takeoff-table.tsx';
 import { DesignFields } from './design-fields.tsx';
@@ -48,7 +48,14 @@ export function EditorOf(props: {
   const [litFinding, setLitFinding] = useState<number | null>(null);
   const asked = useTakenOff(texts.system, geometry, start.saved?.code ?? null);
   const { takenOff } = asked;
-  const findings = useMemo(() => numbered(takenOff?.findings ?? []), [takenOff]);
+  const findings = useMemo(
+    () =>
+      numbered([
+        ...(takenOff?.findings ?? []),
+        ...(start.mirrorOf === undefined ? [] : (takenOff?.mirrorFindings ?? [])),
+      ]),
+    [takenOff, start.mirrorOf],
+  );
   const { busy, problems, refuse, save } = useSave();
   const leaving = useLeaving(isChanged(start, texts, geometry));
   const leave = useCallback(() => go(props.back), [props.back]);
@@ -184,17 +191,11 @@ const nothing = (): void => undefined;
 
 function Figures(props: { readonly takenOff: TakenOff; readonly units: Units }): ReactNode {
   const { takenOff, units } = props;
-  const { permittedPressure: pressure } = takenOff;
   const facts: readonly (readonly [string, string])[] = [
     ['Size', sizeWords(takenOff.widthNm, takenOff.heightNm, units.system)],
     ['Area', units.area(takenOff.areaM2)],
     ['Weight without hooks', units.weight(takenOff.weightGrams)],
-    [
-      'Permitted pressure',
-      pressure === null
-        ? 'not told of every panel'
-        : `${formatPressure(pressure.pa, units.system)}, by ${pressure.panel}${pressure.onSide ? ' on its side' : ''}`,
-    ],
+    ['Permitted pressure', pressureWords(takenOff, units.system)],
   ];
   return (
     <dl className="design-facts editor-figures">

@@ -7,7 +7,7 @@ import { box } from '../elevation-pieces.tsx';
 import { type Frame, type Scale, toPx } from '../elevation-view.ts';
 import type { DraftPiece } from './draft-pieces.ts';
 import type { PieceId } from './editor-state.ts';
-import { PieceFace } from './pieces-layer.tsx';
+import { ChosenEdges, PieceFace } from './pieces-layer.tsx';
 import type { Gesture } from './gesture.ts';
 
 export function GestureLayer(props: {
@@ -32,6 +32,7 @@ export function GestureLayer(props: {
             {moving.map((piece) => (
               <PieceFace key={piece.id} piece={piece} scale={scale} hatch={props.hatch} state="chosen" />
             ))}
+            <ChosenEdges pieces={moving} chosen={props.chosen} scale={scale} />
           </g>
           <Where {...props} moving={moving} dxNm={gesture.dxNm} dyNm={gesture.dyNm} />
         </g>

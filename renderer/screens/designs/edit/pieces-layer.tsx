@@ -1,5 +1,5 @@
 // Panels and fillers of an open design, drawn from the design itself and not from an answer of the core, so
-// that they are there at once. Chosen ones have a heavy edge and their corners marked.
+// that they are there at once.
 import { memo, type ReactNode } from 'react';
 import type { Units } from '../../../parts/units.tsx';
 import { box } from '../elevation-pieces.tsx';
@@ -19,7 +19,7 @@ export const PiecesLayer = memo(function PiecesLayer(props: {
   readonly hatch: string;
 }): ReactNode {
   const { pieces, chosen, away, scale, hatch } = props;
-  // What is chosen lies over its neighbours, so that its edge is seen whole.
+  // What is chosen lies over its neighbours, so that it is what the pointer takes.
   const order = pieces.toSorted((one, other) => Number(chosen.has(one.id)) - Number(chosen.has(other.id)));
   return order.map((piece) => (
     <PieceFace
@@ -54,17 +54,31 @@ export const PieceFace = memo(function PieceFace(props: {
       {piece.onSide && width > 24 && height > 14 ? (
         <rect className="panel-on-side" x={x + 3} y={y + 3} width={width - 6} height={height - 6} />
       ) : null}
-      {state === 'chosen' ? (
-        <path
-          className="chosen-corners"
-          d={[x, x + width]
-            .flatMap((cx) => [y, y + height].map((cy) => `M${cx - 3} ${cy - 3}h6v6h-6Z`))
-            .join('')}
-        />
-      ) : null}
     </g>
   );
 });
+
+/** A heavy edge with marked corners around each chosen piece, over everything that crosses it. */
+export function ChosenEdges(props: {
+  readonly pieces: readonly DraftPiece[];
+  readonly chosen: ReadonlySet<PieceId>;
+  readonly scale: Scale;
+}): ReactNode {
+  return props.pieces
+    .filter(({ id }) => props.chosen.has(id))
+    .map((piece) => {
+      const { x, y, width, height } = box(props.scale, piece);
+      const corners = [x, x + width].flatMap((cx) =>
+        [y, y + height].map((cy) => `M${cx - 3} ${cy - 3}h6v6h-6Z`),
+      );
+      return (
+        <g key={piece.id} className="chosen-edge">
+          <rect x={x} y={y} width={width} height={height} />
+          <path d={corners.join('')} />
+        </g>
+      );
+    });
+}
 
 /** Codes and sizes, written over everything that crosses the panels. */
 export const WordsLayer = memo(function WordsLayer(props: {
