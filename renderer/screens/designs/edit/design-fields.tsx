@@ -1,5 +1,5 @@
 // What a design is called and what stands at its edges: each field with what is wrong with it right under it.
-import type { ReactNode } from 'react';
+import { type ReactNode, useId } from 'react';
 import { type EdgeKind, edgeKinds } from '../../../../core/catalogue/edges.ts';
 import type { DesignGeometry } from '../../../../core/gang/design.ts';
 import { edgeWords } from '../elevation-frame.tsx';
@@ -22,31 +22,36 @@ export function DesignFields(props: DesignFieldsProps): ReactNode {
   const at = (field: string): FieldProblem | undefined => props.problems.find((one) => one.field === field);
   const text = (field: 'code' | 'name' | 'revision' | 'assemble' | 'breakDown', label: string): ReactNode => (
     <Field label={label} name={field} problem={at(field)}>
-      <input
-        value={texts[field]}
-        spellCheck={false}
-        autoComplete="off"
-        aria-invalid={at(field) !== undefined}
-        onChange={(event) => onTexts({ [field]: event.target.value })}
-      />
+      {(ids) => (
+        <input
+          {...ids}
+          value={texts[field]}
+          spellCheck={false}
+          autoComplete="off"
+          onChange={(event) => onTexts({ [field]: event.target.value })}
+        />
+      )}
     </Field>
   );
   const edge = (side: 'left' | 'right'): ReactNode => (
     <Field label={`${side === 'left' ? 'Left' : 'Right'} edge`} name="edge" problem={at('edges')}>
-      <select
-        value={geometry.edges[side]}
-        onChange={(event) =>
-          onGeometry(`${side} edge`, {
-            edges: { ...geometry.edges, [side]: event.target.value as EdgeKind },
-          })
-        }
-      >
-        {edgeKinds.map((kind) => (
-          <option key={kind} value={kind}>
-            {edgeWords(kind)}
-          </option>
-        ))}
-      </select>
+      {(ids) => (
+        <select
+          {...ids}
+          value={geometry.edges[side]}
+          onChange={(event) =>
+            onGeometry(`${side} edge`, {
+              edges: { ...geometry.edges, [side]: event.target.value as EdgeKind },
+            })
+          }
+        >
+          {edgeKinds.map((kind) => (
+            <option key={kind} value={kind}>
+              {edgeWords(kind)}
+            </option>
+          ))}
+        </select>
+      )}
     </Field>
   );
   return (
@@ -55,36 +60,50 @@ export function DesignFields(props: DesignFieldsProps): ReactNode {
         text('code', 'Code')
       ) : (
         <Field label="Code" name="code" problem={at('code')}>
-          <output className="fixed-value">{texts.code}</output>
+          {(ids) => (
+            <output id={ids.id} className="fixed-value">
+              {texts.code}
+            </output>
+          )}
         </Field>
       )}
       {text('name', 'Name')}
       {isNew && props.systems.length > 1 ? (
         <Field label="System" name="system" problem={at('system')}>
-          <select value={texts.system} onChange={(event) => onTexts({ system: event.target.value })}>
-            {props.systems.map(({ code, name }) => (
-              <option key={code} value={code}>
-                {code} {name}
-              </option>
-            ))}
-          </select>
+          {(ids) => (
+            <select
+              {...ids}
+              value={texts.system}
+              onChange={(event) => onTexts({ system: event.target.value })}
+            >
+              {props.systems.map(({ code, name }) => (
+                <option key={code} value={code}>
+                  {code} {name}
+                </option>
+              ))}
+            </select>
+          )}
         </Field>
       ) : null}
       {text('revision', 'Revision')}
       <Field label="Hand" name="hand" problem={at('hand')}>
-        {props.symmetrical === false ? (
-          <select
-            value={texts.hand}
-            aria-invalid={at('hand') !== undefined}
-            onChange={(event) => onTexts({ hand: event.target.value as DraftTexts['hand'] })}
-          >
-            <option value="">choose</option>
-            <option value="left">left</option>
-            <option value="right">right</option>
-          </select>
-        ) : (
-          <output className="fixed-value">{props.symmetrical === undefined ? '…' : 'either'}</output>
-        )}
+        {(ids) =>
+          props.symmetrical === false ? (
+            <select
+              {...ids}
+              value={texts.hand}
+              onChange={(event) => onTexts({ hand: event.target.value as DraftTexts['hand'] })}
+            >
+              <option value="">choose</option>
+              <option value="left">left</option>
+              <option value="right">right</option>
+            </select>
+          ) : (
+            <output id={ids.id} className="fixed-value">
+              {props.symmetrical === undefined ? '…' : 'either'}
+            </output>
+          )
+        }
       </Field>
       {edge('left')}
       {edge('right')}
@@ -112,21 +131,35 @@ export function DesignFields(props: DesignFieldsProps): ReactNode {
   );
 }
 
+interface FieldIds {
+  readonly id: string;
+  readonly 'aria-invalid': boolean;
+  readonly 'aria-describedby': string | undefined;
+}
+
 function Field(props: {
   readonly label: string;
   readonly name: string;
   readonly problem: FieldProblem | undefined;
-  readonly children: ReactNode;
+  readonly children: (ids: FieldIds) => ReactNode;
 }): ReactNode {
+  const { problem } = props;
+  const [id, saidId] = [useId(), useId()];
   return (
-    <label className={`field field-${props.name}`}>
-      <span className="field-label">{props.label}</span>
-      {props.children}
-      {props.problem === undefined ? null : (
-        <span className="field-error" role="alert">
-          {props.problem.message} {props.problem.hint}
+    <div className={`field field-${props.name}`}>
+      <label className="field-label" htmlFor={id}>
+        {props.label}
+      </label>
+      {props.children({
+        id,
+        'aria-invalid': problem !== undefined,
+        'aria-describedby': problem === undefined ? undefined : saidId,
+      })}
+      {problem === undefined ? null : (
+        <span id={saidId} className="field-error" role="alert">
+          {problem.message} {problem.hint}
         </span>
       )}
-    </label>
+    </div>
   );
 }
