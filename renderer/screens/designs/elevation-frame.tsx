@@ -3,6 +3,7 @@
 import type { ReactNode } from 'react';
 import { useUnits } from '../../parts/units.tsx';
 import type { ShownTakeOff } from './design-shapes.ts';
+import { LayerChoice } from './layer-choice.tsx';
 import { type Scale, toPx } from './elevation-view.ts';
 import { scaleBarNm } from './scale-bar.ts';
 
@@ -138,6 +139,9 @@ export function Legend(props: { readonly design: ShownTakeOff }): ReactNode {
           tie hole
         </Entry>,
       )}
+      <li>
+        <LayerChoice />
+      </li>
       <li className="soft">
         Locks are spread evenly to be counted; the maker&rsquo;s instructions say where each goes.
       </li>

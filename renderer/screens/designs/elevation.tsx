@@ -7,7 +7,6 @@ import { ScaleBar } from './elevation-frame.tsx';
 import { ElevationPicture, type PictureProps } from './elevation-picture.tsx';
 import { markWords } from './elevation-pieces.tsx';
 import { fit, seen, zoomStep } from './elevation-view.ts';
-import { LayerChoice } from './layer-choice.tsx';
 import type { Pointed } from './lit.ts';
 import { useElevationView } from './use-elevation-view.ts';
 import { useSize } from './use-size.ts';
@@ -70,7 +69,6 @@ export function Elevation(props: PictureProps & { readonly name: string }): Reac
         <ScaleBar pxPerNm={scale.pxPerNm} />
       </div>
       <div className="elevation-tools">
-        <LayerChoice />
         <button type="button" aria-label="Zoom in" onClick={() => zoom(zoomStep)}>
           +
         </button>

@@ -8,7 +8,7 @@ export function LayerChoice(): ReactNode {
   const shown = layers.map(([layer]) => layer).filter((layer) => !hidden.has(layer));
   return (
     <MenuTrigger>
-      <Button className="quiet">Layers{hidden.size === 0 ? '' : `, ${hidden.size} off`}</Button>
+      <Button className="quiet layer-choice">Layers{hidden.size === 0 ? '' : `, ${hidden.size} off`}</Button>
       <Popover className="popover" placement="top end">
         <Menu
           className="menu"

@@ -7,7 +7,6 @@ import { ScaleBar } from '../elevation-frame.tsx';
 import { Hatch } from '../elevation-picture.tsx';
 import { zoomStep } from '../elevation-view.ts';
 import type { NumberedFinding } from '../finding-pins.ts';
-import { LayerChoice } from '../layer-choice.tsx';
 import { useHiddenLayers } from '../layers.ts';
 import { useSize } from '../use-size.ts';
 import { around, type DraftPiece, type PanelSizes, within } from './draft-pieces.ts';
@@ -160,7 +159,6 @@ export function EditorElevation(props: EditorElevationProps): ReactNode {
           <ScaleBar pxPerNm={scale.pxPerNm} />
         </div>
         <div className="elevation-tools">
-          <LayerChoice />
           <button type="button" aria-label="Zoom in" onClick={() => view.zoom(zoomStep)}>
             +
           </button>

@@ -1,6 +1,7 @@
 // What can be done with the chosen pieces, and where the one chosen piece stands, to be typed exactly.
 import type { ReactNode } from 'react';
 import { useUnits } from '../../../parts/units.tsx';
+import { LayerChoice } from '../layer-choice.tsx';
 import { LengthField } from './length-field.tsx';
 import { chosenWords, pieceName } from './piece-words.ts';
 import type { Editor } from './use-editor.ts';
@@ -63,6 +64,7 @@ export function PieceTools(props: { readonly editor: Editor }): ReactNode {
           ) : null}
         </span>
       )}
+      <LayerChoice />
     </div>
   );
 }
