@@ -25,6 +25,7 @@ const calculations = {
   length: async () => (await import('../procedures/calc-length.ts')).calcLength,
   takeoff: async () => (await import('../procedures/calc-takeoff.ts')).calcTakeoff,
   pick: async () => (await import('../procedures/calc-pick.ts')).calcPick,
+  fill: async () => (await import('../procedures/calc-fill.ts')).calcFill,
   plan: async () => (await import('../procedures/calc-plan.ts')).calcPlan,
 } as const;
 
@@ -46,7 +47,7 @@ export const usage: readonly string[] = [
   'regang stock --book FILE [--at DATE] [--location CODE]',
   'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
   'regang check --book FILE',
-  'regang calc length|takeoff|pick|plan [--lines] (JSON on standard input)',
+  'regang calc length|takeoff|fill|pick|plan [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',
 ];
 

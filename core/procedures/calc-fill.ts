@@ -1,0 +1,137 @@
+// `regang calc fill`: proposals that fill one face with upright panels, from a stock where one is given.
+import { z } from 'zod';
+import { type Answer, answer, refuse } from '../answer.ts';
+import { codeInput, lengthInput } from '../catalogue/rules-input.ts';
+import { systemFromInput, systemInput } from '../catalogue/system-input.ts';
+import type { PanelSystem } from '../catalogue/system.ts';
+import { type FaceProposal, type FaceRequest, fillFace } from '../face/fill-face.ts';
+import { lengthReader, type LengthReader } from '../units/length-reader.ts';
+import { formatLengthMetric, lengthMm } from '../units/length.ts';
+import { calculation } from './procedure.ts';
+
+const fillInput = z.strictObject({
+  system: systemInput,
+  face: z.strictObject({ length: lengthInput, height: lengthInput }),
+  /** Panels there are; a code missing from it has none. Absent: nothing is short. */
+  stock: z.exactOptional(z.record(codeInput, z.int().min(0).max(1_000_000))),
+  maximumFiller: lengthInput,
+  /** Heights from the bottom; absent: one row. */
+  rows: z.exactOptional(z.array(lengthInput).min(1).max(20)),
+  best: z.int().min(1).max(50).default(3),
+});
+type FillInput = z.output<typeof fillInput>;
+
+const placed = z.strictObject({ panel: z.string(), x: z.number(), y: z.number(), onSide: z.literal(false) });
+const filler = z.strictObject({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+
+const fillOutput = z.strictObject({
+  proposals: z.array(
+    z.strictObject({
+      /** As `calc takeoff` reads it, lengths in millimetres. */
+      design: z.strictObject({ panels: z.array(placed), fillers: z.array(filler) }),
+      fillerMm: z.number(),
+      panelCount: z.int(),
+      short: z.record(z.string(), z.int()),
+      score: z.tuple([z.int(), z.number(), z.int()]),
+    }),
+  ),
+  proven: z.boolean(),
+  findings: z.array(
+    z.strictObject({
+      rule: z.string(),
+      severity: z.enum(['stop', 'caution', 'note']),
+      message: z.string(),
+      where: z.exactOptional(z.string()),
+      source: z.exactOptional(z.string()),
+    }),
+  ),
+});
+type FillOutput = z.input<typeof fillOutput>;
+
+export const calcFill = calculation({ name: 'fill', input: fillInput, output: fillOutput, run: fillOf });
+
+function fillOf(input: FillInput): Answer<FillOutput> {
+  const reader = lengthReader();
+  const system = systemFromInput(input.system, reader, 'system');
+  if (!system.ok) return system;
+  const request = requestOf(input, reader);
+  const problem = reader.refusal() ?? unequalRows(request) ?? unknownStock(input, system.value);
+  if (problem !== undefined) return problem;
+  const found = fillFace(system.value, request.face);
+  if (!found.ok) return found;
+  const { proposals, proven, findings } = found.value;
+  return answer({
+    proposals: proposals.map((proposal) => proposalAnswer(system.value, request.face, proposal)),
+    proven,
+    findings: findings.map(({ where, ...finding }) => ({
+      ...finding,
+      ...(typeof where === 'string' && { where }),
+    })),
+  });
+}
+
+interface Request {
+  readonly heightNm: number;
+  readonly face: FaceRequest;
+}
+
+function requestOf({ face, rows, stock, maximumFiller, best }: FillInput, reader: LengthReader): Request {
+  const lengthNm = reader.positive(face.length, 'face.length');
+  const heightNm = reader.positive(face.height, 'face.height');
+  const rowsNm = rows?.map((row, index) => reader.positive(row, `rows[${index}]`)) ?? [heightNm];
+  const maximumFillerNm = reader.notNegative(maximumFiller, 'maximumFiller');
+  return { heightNm, face: { lengthNm, rowsNm, stock: stock ?? null, maximumFillerNm, best } };
+}
+
+function unequalRows({ heightNm, face }: Request): Answer<never> | undefined {
+  const sumNm = face.rowsNm.reduce((sum, row) => sum + row, 0);
+  if (sumNm === heightNm) return undefined;
+  return refuse(
+    'rows-not-face',
+    `The rows are ${formatLengthMetric(sumNm)} high together, the face is ${formatLengthMetric(heightNm)}.`,
+    { field: 'rows', hint: 'Maybe a row is missing: rows are heights from the bottom that add up to it.' },
+  );
+}
+
+/** A code that is nothing of the system is a misspelling, and the panel meant would count as none. */
+function unknownStock({ stock }: FillInput, { panels, components }: PanelSystem): Answer<never> | undefined {
+  const known = new Set([...panels, ...components].map(({ code }) => code));
+  const stray = Object.keys(stock ?? {}).find((code) => !known.has(code));
+  if (stray === undefined) return undefined;
+  return refuse('stock-unknown', `The stock names ${stray}, which is nothing of the system.`, {
+    field: `stock.${stray}`,
+    hint: 'Maybe the code is spelled in another way there.',
+  });
+}
+
+function proposalAnswer(
+  { panels }: PanelSystem,
+  { lengthNm, rowsNm }: FaceRequest,
+  { rows, fillersNm, short, score: [shortage, fillerNm, panelCount] }: FaceProposal,
+): FillOutput['proposals'][number] {
+  const widths = new Map(panels.map(({ code, widthNm }) => [code, widthNm]));
+  const placedPanels: FillOutput['proposals'][number]['design']['panels'] = [];
+  const fillers: FillOutput['proposals'][number]['design']['fillers'] = [];
+  let bottomNm = 0;
+  for (const [index, row] of rows.entries()) {
+    const heightNm = rowsNm[index] ?? 0;
+    let atNm = 0;
+    for (const panel of row) {
+      placedPanels.push({ panel, x: lengthMm(atNm), y: lengthMm(bottomNm), onSide: false });
+      atNm += widths.get(panel) ?? 0;
+    }
+    const widthNm = fillersNm[index] ?? 0;
+    if (widthNm > 0) {
+      const [x, width] = [lengthMm(lengthNm - widthNm), lengthMm(widthNm)];
+      fillers.push({ x, y: lengthMm(bottomNm), width, height: lengthMm(heightNm) });
+    }
+    bottomNm += heightNm;
+  }
+  return {
+    design: { panels: placedPanels, fillers },
+    fillerMm: lengthMm(fillerNm),
+    panelCount,
+    short,
+    score: [shortage, lengthMm(fillerNm), panelCount],
+  };
+}
