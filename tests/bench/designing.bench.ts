@@ -62,7 +62,7 @@ async function drag(page: Page): Promise<void> {
 async function letGo(page: Page): Promise<void> {
   await page.mouse.up();
   await page.waitForTimeout(100);
-  await page.locator('.elevation-frame svg:not(.behind)').waitFor();
+  await page.locator('.elevation-frame svg').first().and(page.locator(':not(.behind)')).waitFor();
 }
 
 async function arrows(page: Page): Promise<void> {

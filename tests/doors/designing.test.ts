@@ -33,7 +33,7 @@ doorTest('local', 'a gang is typed, changed by pointer and keys, saved and mirro
     await pieces(page, 'P836', 2);
 
     // A panel of 36 in let go a little beside the end of the row comes to stand exactly at it: 11 ft.
-    const place = page.getByRole('button', { name: /^Place P836,/u });
+    const place = page.getByRole('button', { name: /^Place P836/u });
     const [from, sheet, end] = await Promise.all([
       place.boundingBox(),
       drawing(page).boundingBox(),

@@ -16,16 +16,18 @@ export const Tray = memo(function Tray(props: {
 }): ReactNode {
   const { sizes, units } = props;
   const groups = useMemo(() => byHeight(sizes), [sizes]);
-  const item = (piece: TrayPiece, words: string, label: string): ReactNode => (
-    <li key={label}>
+  const item = (piece: TrayPiece, words: string): ReactNode => (
+    <li key={piece.panel}>
       <button
         type="button"
         className="tray-piece"
-        aria-label={`Place ${label}`}
         onPointerDown={(event) => props.onTake(event, piece)}
         onClick={() => props.onPress(piece)}
       >
-        <span className="tray-code">{piece.panel ?? 'Filler'}</span>
+        <span>
+          <span className="visually-hidden">Place </span>
+          <b>{piece.panel ?? 'Filler'}</b>
+        </span>{' '}
         <span className="soft">{words}</span>
       </button>
     </li>
@@ -35,26 +37,12 @@ export const Tray = memo(function Tray(props: {
       {groups.map(({ heightNm, panels }) => (
         <div key={heightNm}>
           <h3>{units.length(heightNm)} high</h3>
-          <ul>
-            {panels.map((piece) =>
-              item(
-                piece,
-                dimensionWords(piece.widthNm, units.system),
-                `${piece.panel}, ${units.length(piece.widthNm)} wide, ${units.length(piece.heightNm)} high`,
-              ),
-            )}
-          </ul>
+          <ul>{panels.map((piece) => item(piece, dimensionWords(piece.widthNm, units.system)))}</ul>
         </div>
       ))}
       <div>
         <h3>Between panels</h3>
-        <ul>
-          {item(
-            props.filler,
-            dimensionWords(props.filler.widthNm, units.system),
-            `a filler ${units.length(props.filler.widthNm)} wide`,
-          )}
-        </ul>
+        <ul>{item(props.filler, dimensionWords(props.filler.widthNm, units.system))}</ul>
       </div>
     </section>
   );
