@@ -12,7 +12,9 @@ import { UndoProvider } from './parts/undo.tsx';
 import { UnitsProvider } from './parts/units.tsx';
 import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BookScreen } from './screens/book/book-screen.tsx';
+import { EditScreen, NewScreen } from './screens/designs/edit/editor-screen.tsx';
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
+import { RevisionsScreen } from './screens/designs/revisions/revisions-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
 import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
 import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
@@ -68,6 +70,9 @@ function Doors(): ReactNode {
             <Switch>
               <Route path="/board" component={BoardScreen} />
               <Route path="/shortfalls" component={ShortfallsScreen} />
+              <Route path="/designs/new" component={NewScreen} />
+              <Route path="/designs/:code/edit" component={EditScreen} />
+              <Route path="/designs/:code/revisions" component={RevisionsScreen} />
               <Route path="/designs/:code?" component={DesignsScreen} />
               <Route path="/sheets/assembly/:code">
                 {({ code }) => <SheetScreen kind="assembly" code={decodeURIComponent(code)} />}
