@@ -14,7 +14,7 @@ import { pressureWords } from '../pressure-words.ts';
 import { sizeWords } from '../size-words.ts';
 import { TakeoffTable } from '../takeoff-table.tsx';
 import { DesignFields } from './design-fields.tsx';
-import { type DesignStart, isChanged, otherHand, readDraft } from './design-draft.ts';
+import { type DesignStart, isChanged, readDraft } from './design-draft.ts';
 import { EditorElevation } from './editor-elevation.tsx';
 import type { EditorKey } from './editor-keys.ts';
 import { nextPiece } from './draft-pieces.ts';
@@ -41,10 +41,18 @@ export function EditorOf(props: {
   const units = useUnits();
   useUndoInChoices();
   const sizes = useSizes(system);
-  const editor = useEditor(start.geometry, system, sizes);
-  const { state, pieces } = editor;
+  const edits = useEditor(start.geometry, system, sizes);
+  const { state, pieces } = edits;
   const { geometry, chosen } = state;
   const [texts, setTexts] = useState(start.texts);
+  const editor = {
+    ...edits,
+    mirror: () => {
+      edits.mirror();
+      // Which hand the whole gang has then a person says anew: taking it back must not leave the wrong one.
+      if (chosen.length === 0) setTexts((old) => ({ ...old, hand: '' }));
+    },
+  };
   const [litFinding, setLitFinding] = useState<number | null>(null);
   const asked = useTakenOff(texts.system, geometry, start.saved?.code ?? null);
   const { takenOff } = asked;
@@ -79,8 +87,6 @@ export function EditorOf(props: {
       if (chosen.length > 0) editor.choose([]);
       else leave();
     } else pressedKey(key, editor, units.system);
-    if (key.does === 'mirror' && chosen.length === 0)
-      setTexts((old) => ({ ...old, hand: otherHand(old.hand) }));
   };
   const filler = useFillerSize(pieces, units);
   const name = start.saved === null ? 'New design' : `Edit ${start.saved.code}`;
