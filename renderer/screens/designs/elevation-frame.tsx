@@ -1,19 +1,31 @@
 // What stands around the drawn pieces: the names of the side edges, the scale bar with the view's name, and
 // the legend that says in words what each sign is.
 import type { ReactNode } from 'react';
+import type { EdgeKind } from '../../../core/catalogue/edges.ts';
 import { useUnits } from '../../parts/units.tsx';
 import type { ShownTakeOff } from './design-shapes.ts';
 import { LayerChoice } from './layer-choice.tsx';
 import { type Scale, toPx } from './elevation-view.ts';
 import { scaleBarNm } from './scale-bar.ts';
 
-export function edgeWords(kind: string): string {
-  return kind === 'open' ? 'open edge' : kind.replaceAll('-', ' ');
+const wordsOfEdges: Readonly<Record<EdgeKind, string>> = {
+  open: 'open edge',
+  'next-gang': 'next gang',
+  'against-concrete': 'against concrete',
+  'stop-end': 'stop-end',
+  'inside-corner': 'inside corner',
+  'outside-corner': 'outside corner',
+  't-junction': 'T-junction',
+  column: 'column',
+};
+
+export function edgeWords(kind: EdgeKind): string {
+  return wordsOfEdges[kind];
 }
 
 /** Along the sides of a gang whose lower left corner is the scale's. */
 export function EdgeNames(props: {
-  readonly edges: { readonly left: string; readonly right: string };
+  readonly edges: ShownTakeOff['edges'];
   readonly widthNm: number;
   readonly heightNm: number;
   readonly scale: Scale;

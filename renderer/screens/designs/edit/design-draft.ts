@@ -1,11 +1,12 @@
 // A design as it stands in the editor: texts as they were typed, so that nothing typed is lost, and what they mean
 // when it is saved.
+import type { z } from 'zod';
 import type { DesignGeometry } from '../../../../core/gang/design.ts';
-import type { CommandInput } from '../../../client/core.tsx';
+import type { designSave } from '../../../../core/procedures/design-save.ts';
 import type { DesignDetail } from '../design-shapes.ts';
 import { readHours } from '../../pours/hours-text.ts';
 
-export type SavedDesign = CommandInput<'design.save'>['design'];
+export type SavedDesign = z.input<typeof designSave.input>['design'];
 
 export interface DraftTexts {
   readonly code: string;

@@ -2,7 +2,7 @@
 import { type KeyboardEvent, type ReactNode, useId, useMemo } from 'react';
 import { paperWidthPx } from '../../../parts/printing.ts';
 import { useUnits } from '../../../parts/units.tsx';
-import type { PointNm, RectangleNm } from '../design-shapes.ts';
+import type { PointNm, RectangleNm, ShownTakeOff } from '../design-shapes.ts';
 import { ScaleBar } from '../elevation-frame.tsx';
 import { Hatch } from '../elevation-picture.tsx';
 import { zoomStep } from '../elevation-view.ts';
@@ -32,7 +32,7 @@ export interface EditorElevationProps {
   readonly name: string;
   readonly pieces: readonly DraftPiece[];
   readonly chosen: readonly PieceId[];
-  readonly edges: { readonly left: string; readonly right: string };
+  readonly edges: ShownTakeOff['edges'];
   readonly takenOff: TakenOff | undefined;
   readonly behind: boolean;
   readonly findings: readonly NumberedFinding[];

@@ -2,6 +2,7 @@
 // answer of the core. Drawn anew when one of them changes, and not while something is dragged over it.
 import { memo, type ReactNode, useMemo } from 'react';
 import type { Units } from '../../../parts/units.tsx';
+import type { ShownTakeOff } from '../design-shapes.ts';
 import { dimensionChains } from '../dimension-chains.ts';
 import { Dimensions } from '../elevation-dimensions.tsx';
 import { EdgeNames } from '../elevation-frame.tsx';
@@ -24,7 +25,7 @@ export interface EditorPictureProps {
   readonly chosen: ReadonlySet<PieceId>;
   readonly away: ReadonlySet<PieceId>;
   readonly takenOff: TakenOff | undefined;
-  readonly edges: { readonly left: string; readonly right: string };
+  readonly edges: ShownTakeOff['edges'];
   readonly scale: Scale;
   readonly units: Units;
   readonly hatch: string;

@@ -1,12 +1,7 @@
 // A length that is typed: taken at Enter or when the field is left, kept with its reason where it cannot be read.
 import { type ReactNode, useState } from 'react';
-import { formatLength, parseLength, type UnitSystem } from '../../../../core/units/length.ts';
-
-/** A bare number is inches or millimetres. Answers nanometres or why not. */
-export function readTypedLength(text: string, system: UnitSystem): ReturnType<typeof parseLength> {
-  const bare = /^-?[\d.,/ -]+$/u.test(text.trim());
-  return parseLength(bare ? `${text.trim()} ${system === 'us' ? 'in' : 'mm'}` : text);
-}
+import { formatLength, type UnitSystem } from '../../../../core/units/length.ts';
+import { readTypedLength } from './typed-length.ts';
 
 export function LengthField(props: {
   readonly label: string;

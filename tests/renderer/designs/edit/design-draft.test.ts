@@ -9,7 +9,7 @@ import {
   startOf,
   textsOf,
 } from '../../../../renderer/screens/designs/edit/design-draft.ts';
-import { readTypedLength } from '../../../../renderer/screens/designs/edit/length-field.tsx';
+import { readTypedLength } from '../../../../renderer/screens/designs/edit/typed-length.ts';
 import { firstFree, otherHandCode } from '../../../../renderer/screens/designs/edit/other-hand-code.ts';
 import { footNm, inchNm, millimetreNm } from '../../../../core/units/length.ts';
 
