@@ -4,6 +4,8 @@ import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
 import { componentList } from './component-list.ts';
+import { craneList } from './crane-list.ts';
+import { craneSave } from './crane-save.ts';
 import { curveRead } from './curve-read.ts';
 import { designCompare } from './design-compare.ts';
 import { designDraft } from './design-draft.ts';
@@ -14,6 +16,9 @@ import { designRevisions } from './design-revisions.ts';
 import { designRow } from './design-row.ts';
 import { designSave } from './design-save.ts';
 import { importFile } from './import-file.ts';
+import { pickCheck } from './pick-check.ts';
+import { pickRead } from './pick-read.ts';
+import { pickSave } from './pick-save.ts';
 import { planMake } from './plan-make.ts';
 import { planWhatif } from './plan-whatif.ts';
 import { pourList } from './pour-list.ts';
@@ -37,6 +42,8 @@ export const procedures = {
   'book.check': bookCheck,
   'book.state': bookState,
   'component.list': componentList,
+  'crane.list': craneList,
+  'crane.save': craneSave,
   'curve.read': curveRead,
   'design.compare': designCompare,
   'design.draft': designDraft,
@@ -47,6 +54,9 @@ export const procedures = {
   'design.row': designRow,
   'design.save': designSave,
   'import.file': importFile,
+  'pick.check': pickCheck,
+  'pick.read': pickRead,
+  'pick.save': pickSave,
   'plan.make': planMake,
   'plan.whatif': planWhatif,
   'pour.list': pourList,

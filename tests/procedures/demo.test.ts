@@ -161,6 +161,26 @@ describe('what is read', () => {
     expect(words).toContain('648.6 kg');
   });
 
+  test('a pick is checked as entered, kept, and read back', async () => {
+    const { setup } = await host.ask('pick.read', { design: 'GB' });
+    const checked = await host.ask('pick.check', { design: 'GB', setup });
+    expect(checked.weights.length).toBeGreaterThan(3);
+    await host.ask('pick.save', { commandId: 'command-pick-1', design: 'GB', setup });
+    expect((await host.ask('pick.read', { design: 'GB' })).isEntered).toBe(true);
+    const crane = {
+      code: 'MC',
+      name: 'Mobile crane',
+      chart: [{ radiusNm: 10_000_000_000, capacityGrams: 4_000_000 }],
+      deductGrams: 100_000,
+      cautionPercent: 75,
+      stopPercent: 100,
+      windLimitMps: null,
+      windWhose: '',
+    };
+    await host.ask('crane.save', { commandId: 'command-crane-1', crane });
+    expect((await host.ask('crane.list', {})).cranes).toContainEqual(crane);
+  });
+
   test('the catalogue and the places are told', async () => {
     expect((await host.ask('component.list', {})).components.length).toBeGreaterThanOrEqual(40);
     const places = await host.ask('yard.places', {});
