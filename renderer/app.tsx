@@ -16,6 +16,7 @@ import { EditScreen, NewScreen } from './screens/designs/edit/editor-screen.tsx'
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
 import { RevisionsScreen } from './screens/designs/revisions/revisions-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
+import { RulesScreen } from './screens/rules/rules-screen.tsx';
 import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
 import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
 import { StartScreen } from './screens/start/start-screen.tsx';
@@ -82,6 +83,7 @@ function Doors(): ReactNode {
               </Route>
               <Route path="/yard" component={YardScreen} />
               <Route path="/pours/:code?" component={PoursScreen} />
+              <Route path="/rules/:system?" component={RulesScreen} />
               <Route>
                 <Redirect to="/board" replace />
               </Route>

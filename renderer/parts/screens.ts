@@ -5,5 +5,6 @@ export const screens = [
   { path: '/designs', name: 'Designs' },
   { path: '/yard', name: 'Yard' },
   { path: '/pours', name: 'Pours' },
+  { path: '/rules', name: 'Rules' },
   { path: '/book', name: 'Book' },
 ] as const;
