@@ -82,7 +82,9 @@ function tablesOf(
   const { widthsNm, lengthNm, stock } = request;
   const reach = reachOf(sumNm, widthsNm, effort.remainders);
   const most = widthsNm.map((widthNm) => rows * Math.floor(lengthNm / widthNm));
-  return { reach, least: leastScores(reach, { most, maximumFillerNm, ...(stock && { stock }) }) };
+  const narrowest = widthsNm.reduce((least, widthNm) => Math.min(least, widthNm), Infinity);
+  const panels = Math.floor(sumNm / narrowest);
+  return { reach, least: leastScores(reach, { most, panels, maximumFillerNm, ...(stock && { stock }) }) };
 }
 
 const candidates = 300;
@@ -141,6 +143,11 @@ export function compareFillings(one: Omit<Filling, 'rows'>, other: Omit<Filling,
     one.shortage - other.shortage ||
     one.fillerNm - other.fillerNm ||
     one.panelCount - other.panelCount ||
-    (moreOfTheEarlier(one.counts, other.counts) ? -1 : moreOfTheEarlier(other.counts, one.counts) ? 1 : 0)
+    compareCounts(one.counts, other.counts)
   );
+}
+
+function compareCounts(one: readonly number[], other: readonly number[]): number {
+  if (moreOfTheEarlier(one, other)) return -1;
+  return moreOfTheEarlier(other, one) ? 1 : 0;
 }

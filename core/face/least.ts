@@ -5,8 +5,9 @@ import type { Reach } from './reach.ts';
 export interface Limits {
   /** Panels of each code there are; absent: always enough. */
   readonly stock?: readonly number[];
-  /** Panels of each code that have room; all codes together never hold more than the greatest of these. */
+  /** Panels of each code that have room, and of all codes together. */
   readonly most: readonly number[];
+  readonly panels: number;
   readonly maximumFillerNm: number;
 }
 
@@ -22,7 +23,7 @@ export interface Least {
 export function leastScores(reach: Reach, limits: Limits): Least {
   const { steps, left } = reach;
   const possible = left.filter((remainder) => remainder <= limits.maximumFillerNm).length;
-  const panels = limits.most.reduce((greatest, most) => Math.max(greatest, most), 0) + 1;
+  const panels = limits.panels + 1;
   const beyond = possible * panels;
   if (!Number.isSafeInteger(beyond * panels)) throw new Error('The scores of a face do not fit a number.');
   const inStock = (code: number): number =>

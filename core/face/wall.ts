@@ -65,6 +65,8 @@ export interface WallTask {
   /** Panels there are by code; a code missing from it has none. Null: nothing is short. */
   readonly stock: Readonly<Record<string, number>> | null;
   readonly designs: readonly KnownDesign[];
+  /** Codes that a new design cannot have. */
+  readonly takenCodes: readonly string[];
   readonly maximumFillerNm: number;
   /** How far apart, along the wall and in height, two holes may be and still take one tie. */
   readonly tieToleranceNm: number;
@@ -142,7 +144,8 @@ export interface LooseItem {
     readonly areaM2: number;
     readonly backing: string | null;
     readonly backingPieces: number;
-    readonly hours: number;
+    /** Null where there is no table of such pieces. */
+    readonly hours: number | null;
   };
 }
 

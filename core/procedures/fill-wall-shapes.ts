@@ -113,7 +113,8 @@ export const wallProposal = z.strictObject({
           areaM2: z.number(),
           backing: z.string().nullable(),
           backingPieces: z.int(),
-          hours: z.number(),
+          /** Null where there is no rule table of such pieces. */
+          hours: z.number().nullable(),
         }),
       ),
     }),
