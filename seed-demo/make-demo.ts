@@ -16,6 +16,7 @@ export const demoFiles: readonly { readonly kind: ImportKind; readonly file: str
   { kind: 'stock', file: 'stock.csv' },
   { kind: 'designs', file: 'designs.csv' },
   { kind: 'pours', file: 'pours.csv' },
+  { kind: 'cranes', file: 'cranes.csv' },
 ];
 
 /** The text of one of the files. */

@@ -86,6 +86,18 @@ export function readWhole(least: number, most: number): Read<number> {
       : { wanted: `a whole number from ${least} to ${most}` };
 }
 
+/** A decimal number over zero (or not under it) and at most `most`: 60, 7.5, 7,5. */
+export function readDecimal(from: 'zero' | 'over zero', most: number): Read<number> {
+  return (text) => {
+    const value = /^\d{1,9}(?:[.,]\d{1,4})?$/u.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
+    return (from === 'zero' ? value >= 0 : value > 0) && value <= most
+      ? { value }
+      : {
+          wanted: `a number ${from === 'zero' ? 'from zero' : 'over zero'} to ${most}, such as ${Math.min(60, most)}`,
+        };
+  };
+}
+
 /** An amount of money in whole minor units, two decimals at most: `0.35`, `$12`, `12,50`. */
 export const readMoney: Read<number> = (text) => {
   const [, whole, cents = ''] = /^[$€£]?\s*(\d{1,9})(?:[.,](\d{1,2}))?$/u.exec(text) ?? [];

@@ -3,6 +3,7 @@
 import { never } from '../answer.ts';
 import type { BookReader, BookWriter } from '../book/book.ts';
 import type { BadCell } from './bad.ts';
+import { readCranes } from './cranes-csv.ts';
 import { importComponents } from './import-components.ts';
 import { importDesigns } from './import-designs.ts';
 import { importPours } from './import-pours.ts';
@@ -63,6 +64,8 @@ function prepare(book: BookReader, input: ImportInput, context: ImportContext): 
       return importJobs(book, input);
     case 'pours':
       return importPours(book, input);
+    case 'cranes':
+      return importCranes(book, input);
     default:
       return never(input.kind);
   }
@@ -117,6 +120,21 @@ async function importJobs(book: BookReader, { text, columns = {} }: ImportInput)
     ),
     store: async (writer) => {
       for (const job of parsed.values) await writer.putJob(job);
+    },
+  };
+}
+
+async function importCranes(book: BookReader, { text, columns = {} }: ImportInput): Promise<Prepared> {
+  const known = new Set((await book.cranes()).map((crane) => crane.code));
+  const parsed = readCranes(text, columns, known);
+  return {
+    parsed,
+    ...counted(
+      parsed.values.map((crane) => crane.code),
+      known,
+    ),
+    store: async (writer) => {
+      for (const crane of parsed.values) await writer.putCrane(crane);
     },
   };
 }

@@ -1,6 +1,7 @@
 // Every kind of file that can be imported, in the order in which they name each other, with its columns.
 import type { Column } from './columns.ts';
 import { componentColumns } from './components-csv.ts';
+import { craneColumns } from './cranes-csv.ts';
 import { designColumns } from './design-columns.ts';
 import { jobColumns } from './jobs-csv.ts';
 import { placeColumns } from './places-csv.ts';
@@ -17,4 +18,5 @@ export const importColumns: Readonly<Record<ImportKind, readonly Column[]>> = {
   stock: stockColumns,
   designs: designColumns,
   pours: pourColumns,
+  cranes: craneColumns,
 };

@@ -2,7 +2,16 @@
 import type { BookWriter } from '../book/book.ts';
 import type { Parsed } from './gather.ts';
 
-export const importKinds = ['components', 'rules', 'places', 'stock', 'designs', 'jobs', 'pours'] as const;
+export const importKinds = [
+  'components',
+  'rules',
+  'places',
+  'stock',
+  'designs',
+  'jobs',
+  'pours',
+  'cranes',
+] as const;
 export type ImportKind = (typeof importKinds)[number];
 
 export interface ImportInput {

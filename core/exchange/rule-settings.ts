@@ -4,6 +4,7 @@ import { edgeKinds } from '../catalogue/edges.ts';
 import {
   type Read,
   readCode,
+  readDecimal,
   readLength,
   readList,
   readWeight,
@@ -31,11 +32,8 @@ const length = readLength('zero');
 const spacing = readLength('positive');
 const number = readWhole(0, 1_000_000);
 
-/** Angles and the like: a decimal number. */
-const decimal: Read<number> = (text) =>
-  /^\d{1,6}(?:[.,]\d{1,4})?$/u.test(text)
-    ? { value: Number(text.replace(',', '.')) }
-    : { wanted: 'a number, such as 60' };
+/** Angles and the like. */
+const decimal = readDecimal('zero', 1_000_000);
 
 type Entry = readonly [
   setting: string,

@@ -21,6 +21,7 @@ export const importSteps: readonly ImportStep[] = [
     name: 'Pours',
     holds: 'sides with their gangs and set dates, finish, gates, loose pieces',
   },
+  { kind: 'cranes', name: 'Cranes', holds: 'charts, what always hangs on them, wind limits' },
 ];
 
 /** The kind whose word stands in a file's name; the first kind not chosen yet where none does. */
@@ -34,6 +35,7 @@ export function guessKind(fileName: string, taken: readonly ImportKind[]): Impor
     ['designs', /design|gang/u],
     ['jobs', /job|project/u],
     ['pours', /pour|schedule|sequence/u],
+    ['cranes', /crane|chart/u],
   ];
   const found = words.find(([, pattern]) => pattern.test(name))?.[0];
   return found ?? importSteps.find((step) => !taken.includes(step.kind))?.kind ?? 'pours';
