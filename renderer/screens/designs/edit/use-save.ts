@@ -49,6 +49,7 @@ export function useTakeOut(): {
   readonly takeOut: (code: string) => Promise<boolean>;
 } {
   const { mutateAsync: saveIt } = useCommand('design.save');
+  const { mutateAsync: savePick } = useCommand('pick.save');
   const { mutateAsync: removeIt, isPending, error } = useCommand('design.remove');
   const { remember } = useUndo();
   return {
@@ -56,10 +57,13 @@ export function useTakeOut(): {
     error,
     takeOut: async (code) => {
       try {
-        const { removed } = await removeIt({ design: code });
+        const { removed, pick } = await removeIt({ design: code });
         remember({
           words: `design ${code} removed`,
-          undo: () => saveIt({ design: removed, isNew: true }),
+          undo: async () => {
+            await saveIt({ design: removed, isNew: true });
+            if (pick !== null) await savePick({ design: code, setup: pick });
+          },
           redo: () => removeIt({ design: code }),
         });
         return true;
