@@ -14,6 +14,7 @@ import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BookScreen } from './screens/book/book-screen.tsx';
 import { EditScreen, NewScreen } from './screens/designs/edit/editor-screen.tsx';
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
+import { PickScreen } from './screens/designs/pick/pick-panel.tsx';
 import { RevisionsScreen } from './screens/designs/revisions/revisions-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
 import { RulesScreen } from './screens/rules/rules-screen.tsx';
@@ -74,6 +75,7 @@ function Doors(): ReactNode {
               <Route path="/designs/new" component={NewScreen} />
               <Route path="/designs/:code/edit" component={EditScreen} />
               <Route path="/designs/:code/revisions" component={RevisionsScreen} />
+              <Route path="/designs/:code/pick" component={PickScreen} />
               <Route path="/designs/:code?" component={DesignsScreen} />
               <Route path="/sheets/assembly/:code">
                 {({ code }) => <SheetScreen kind="assembly" code={decodeURIComponent(code)} />}

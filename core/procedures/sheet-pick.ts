@@ -1,11 +1,12 @@
 // The sheet for the pick of a gang, by the rigging and crane entered for it. Where nothing is entered, the sheet
 // says so and holds its weights alone.
+import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookReader } from '../book/book.ts';
 import { rulesInForce, systemOf } from '../book/systems.ts';
 import { checkPick } from '../pick/pick-check.ts';
 import { pickWeights } from '../pick/pick-weights.ts';
-import type { PickSetup } from '../pick/setup.ts';
+import { type PickSetup, pickSetup } from '../pick/setup.ts';
 import { findSplit } from '../pick/split.ts';
 import { type PickEntered, pickSheet } from '../sheets/pick-sheet.ts';
 import { asData } from './as-data.ts';
@@ -17,13 +18,16 @@ import { shownTakeOff } from './shown-takeoff.ts';
 
 export const sheetPick = query({
   name: 'sheet.pick',
-  input: sheetInput,
+  input: sheetInput.extend({
+    /** In place of the one that was kept: a pick that is still being entered. */
+    setup: z.exactOptional(pickSetup),
+  }),
   output: sheetOutput,
   run: async (book, asked) => {
     const read = await readSheetFacts(book, asked);
     if (!read.ok) return read;
     const { facts, gang, job, units } = read.value;
-    const setup = await book.pickSetup(asked.design);
+    const setup = asked.setup ?? (await book.pickSetup(asked.design));
     const entered = setup === null ? answer(null) : await readPick(book, facts, setup);
     if (!entered.ok) return entered;
     const drawn = shownTakeOff(facts.takeOff, facts.design.geometry.edges);
