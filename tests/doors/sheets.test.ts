@@ -1,6 +1,6 @@
 // Both sheets to PDF at both doors, and what they say read back out of the file: in the browser as its print
 // dialog saves it, on the desktop by its own button and a native dialog.
-import { readFileSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect } from 'vitest';
 import { demoHost, type DemoHost } from '../procedures/demo-host.ts';
@@ -8,7 +8,8 @@ import { doorTest } from './door-test.ts';
 import { doorKinds, newFolder, openDoor, type OpenDoor } from './doors.ts';
 import { goToScreen } from './go-to-screen.ts';
 import { pickedBook } from './picked-book.ts';
-import { quantityIn, readPdf, type ReadPdf } from './read-pdf.ts';
+import { quantityIn, type ReadPdf } from './read-pdf.ts';
+import { answerDialog, pdfOf } from './sheet-pdf.ts';
 
 const letter = [612, 792];
 /** 210 by 297 mm (ISO 216) in points. */
@@ -35,7 +36,7 @@ describe.each(doorKinds)('%s', (kind) => {
     async () => {
       await withDoor(kind, async (door) => {
         await goToScreen(door.page, '/sheets/assembly/GC');
-        const pdf = await pdfOf(door);
+        const pdf = await pdfOf(door, folder);
         expectPages(door, pdf, letter, 'Assembly sheet GC');
         const { lines } = await demo.ask('design.read', { design: 'GC' });
         expect(lines.length).toBeGreaterThan(6);
@@ -57,7 +58,7 @@ describe.each(doorKinds)('%s', (kind) => {
     async () => {
       await withDoor(kind, async (door) => {
         await goToScreen(door.page, '/sheets/pick/GC');
-        const pdf = await pdfOf(door);
+        const pdf = await pdfOf(door, folder);
         expectPages(door, pdf, letter, 'Pick sheet GC');
         const { lines } = await demo.ask('design.read', { design: 'GC' });
         for (const { component, name, quantity } of lines)
@@ -68,7 +69,7 @@ describe.each(doorKinds)('%s', (kind) => {
         expect(pdf.words).toContain('on the crane 1,683 lb');
         expect(pdf.words).toContain('Wind limit 21.9 mph, set by: the crane maker.');
         await goToScreen(door.page, '/sheets/pick/GA');
-        const refused = await pdfOf(door);
+        const refused = await pdfOf(door, folder);
         expect(refused.pages[0]).toMatch(/refused Not to be picked so: 1 stop/iu);
         expect(refused.pages[0]).toContain('where its chart carries');
       });
@@ -80,7 +81,7 @@ describe.each(doorKinds)('%s', (kind) => {
       await goToScreen(door.page, '/sheets/assembly/GT');
       await door.page.getByRole('radio', { name: 'metric' }).click();
       await door.page.getByText('3657.6 mm × 3048 mm').first().waitFor();
-      const pdf = await pdfOf(door);
+      const pdf = await pdfOf(door, folder);
       expectPages(door, pdf, a4, 'Assembly sheet GT');
       expect(pdf.words).toContain('dimensions in mm');
     });
@@ -111,22 +112,6 @@ async function withDoor(kind: OpenDoor['kind'], work: (door: OpenDoor) => Promis
   } finally {
     await door.close();
   }
-}
-
-async function pdfOf(door: OpenDoor): Promise<ReadPdf> {
-  if (door.kind === 'local') return readPdf(await door.page.pdf({ preferCSSPageSize: true }));
-  const file = path.join(folder, `${Math.random()}.pdf`);
-  await answerDialog(door, file);
-  await door.page.getByRole('button', { name: 'Save as PDF…' }).click();
-  await door.page.getByText(`Saved as ${file}`).waitFor();
-  return readPdf(readFileSync(file));
-}
-
-/** Native dialogs cannot be clicked: this is what was chosen in it; null where it was left. */
-async function answerDialog(door: OpenDoor, file: string | null): Promise<void> {
-  await door.app!.evaluate(({ dialog }, chosen) => {
-    dialog.showSaveDialog = () => Promise.resolve({ canceled: chosen === null, filePath: chosen ?? '' });
-  }, file);
 }
 
 /** The paper, the foot of every page, and that nothing is cut: no words nearer the edge than the margin. */
