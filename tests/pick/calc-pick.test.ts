@@ -109,19 +109,18 @@ describe('the sling', () => {
   });
 });
 
+const row = (radiusM: number, capacityKg: number) => ({ radiusM, capacityKg });
+const onChart = (...rows: ReturnType<typeof row>[]) => ({ crane: { chart: rows, radiiM: [10] } });
+const chart = [row(10, 3000), row(20, 1500), row(30, 1100)];
+const used = async (radiiM: number[]): Promise<number | undefined> =>
+  (await pick({ crane: { chart, radiiM } })).craneUtilisation;
+
 describe('the crane', () => {
-  const chart = [
-    { radiusM: 10, capacityKg: 3000 },
-    { radiusM: 20, capacityKg: 1500 },
-    { radiusM: 30, capacityKg: 1100 },
-  ];
   test('between two radii the smaller value counts, and the worst radius governs', async () => {
-    const at = async (radiiM: number[]): Promise<number | undefined> =>
-      (await pick({ crane: { chart, radiiM } })).craneUtilisation;
-    expect(await at([10])).toBeCloseTo(1 / 3, 12);
-    expect(await at([10.001])).toBeCloseTo(2 / 3, 12);
-    expect(await at([20, 10])).toBeCloseTo(2 / 3, 12);
-    expect(await at([25, 10])).toBeCloseTo(10 / 11, 12);
+    expect(await used([10])).toBeCloseTo(1 / 3, 12);
+    expect(await used([10.001])).toBeCloseTo(2 / 3, 12);
+    expect(await used([20, 10])).toBeCloseTo(2 / 3, 12);
+    expect(await used([25, 10])).toBeCloseTo(10 / 11, 12);
   });
 
   test('gear and deductions hang on the crane and not on the hooks', async () => {
@@ -141,23 +140,22 @@ describe('the crane', () => {
   });
 
   test('falling radii and equal ones are refused at their row; a value that rises is a caution', async () => {
-    const row = (radiusM: number, capacityKg: number) => ({ radiusM, capacityKg });
-    const at = (...rows: ReturnType<typeof row>[]) => ({ crane: { chart: rows, radiiM: [10] } });
-    expect(await refused(at(row(10, 9), row(9, 8)))).toEqual(['chart-radii', 'crane.chart[1].radiusM']);
-    expect(await refused(at(row(10, 9), row(10, 8)))).toEqual(['chart-radii', 'crane.chart[1].radiusM']);
-    const rising = await pick(at(row(10, 2000), row(20, 2001)));
+    expect(await refused(onChart(row(10, 9), row(9, 8)))).toEqual(['chart-radii', 'crane.chart[1].radiusM']);
+    expect(await refused(onChart(row(10, 9), row(10, 8)))).toEqual(['chart-radii', 'crane.chart[1].radiusM']);
+    const rising = await pick(onChart(row(10, 2000), row(20, 2001)));
     expect(rising.findings.find((one) => one.rule === 'crane.chart')?.severity).toBe('caution');
   });
 });
 
+const wind = async (windMps?: number, windLimitMps?: number) =>
+  (
+    await pick({
+      ...(windMps !== undefined && { windMps }),
+      ...(windLimitMps !== undefined && { windLimitMps }),
+    })
+  ).findings.map(({ severity, message }) => [severity, message] as const);
+
 describe('wind', () => {
-  const wind = async (windMps?: number, windLimitMps?: number) =>
-    (
-      await pick({
-        ...(windMps !== undefined && { windMps }),
-        ...(windLimitMps !== undefined && { windLimitMps }),
-      })
-    ).findings.map(({ severity, message }) => [severity, message] as const);
   test('at the limit it goes on, over it it stops, without one somebody is missing', async () => {
     expect(await wind(9, 9)).toEqual([]);
     expect((await wind(9.01, 9)).map(([severity]) => severity)).toEqual(['stop']);
@@ -202,8 +200,9 @@ test.each<readonly [string, Partial<Input>, string, string]>([
   expect(await refused(changes)).toEqual([code, field]);
 });
 
+const parses = (input: unknown): boolean => calcPick.input.safeParse(input).success;
+
 test('what is no number, and a key that is not known, are refused at the door', () => {
-  const parses = (input: unknown): boolean => calcPick.input.safeParse(input).success;
   expect(parses(base)).toBe(true);
   expect(parses({ ...base, rigging: { angleDeg: Number.NaN } })).toBe(false);
   expect(parses({ ...base, weightKg: Number.POSITIVE_INFINITY })).toBe(false);
