@@ -2,9 +2,9 @@
 // share no panel, so each height is filled by itself and the results are joined; rows of one height share theirs.
 import { type Answer, answer, refuse } from '../answer.ts';
 import type { Panel } from '../catalogue/component.ts';
-import { ruleSource } from '../catalogue/rules.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
 import { type Finding, shown } from '../gang/findings.ts';
+import { fillerFindings, noWay } from './fill-findings.ts';
 import { compareFillings, fillable, fillRows } from './fill-rows.ts';
 import type { Filling } from './rows.ts';
 
@@ -51,7 +51,7 @@ export function fillFace(system: PanelSystem, request: FaceRequest): Answer<Face
   const { rowsNm, best } = request;
   const heights = [...new Set(rowsNm)];
   const findings: Finding[] = [];
-  let proven = true;
+  let [proven, impossible] = [true, false];
   let found: readonly Whole[] = [emptyFace(system)];
   for (const heightNm of heights) {
     const places = system.panels.flatMap((panel, place) => (panel.heightNm === heightNm ? [place] : []));
@@ -65,7 +65,8 @@ export function fillFace(system: PanelSystem, request: FaceRequest): Answer<Face
     }
     const { fillings, proven: ofHeight } = fillRows(asked);
     proven &&= ofHeight;
-    if (fillings.length === 0) findings.push(noWay(system, request, heightNm));
+    if (fillings.length === 0) findings.push(noWay(system, request, heightNm, ofHeight));
+    impossible ||= ofHeight && fillings.length === 0;
     const whole = fillings.map((filling) => onWholeCatalogue(system, filling, places, rows));
     found = found
       .flatMap((one) => whole.map((other) => joined(one, other)))
@@ -73,7 +74,12 @@ export function fillFace(system: PanelSystem, request: FaceRequest): Answer<Face
       .slice(0, best);
   }
   const proposals = found.map((one) => proposalOf(system, request, one));
-  return answer({ proposals, proven, findings: [...findings, ...fillerFindings(system, proposals)] });
+  // one row that nothing fills is proof enough
+  return answer({
+    proposals,
+    proven: proven || impossible,
+    findings: [...findings, ...fillerFindings(system, proposals)],
+  });
 }
 
 function emptyFace({ panels }: PanelSystem): Whole {
@@ -140,46 +146,4 @@ function proposalOf({ panels }: PanelSystem, request: FaceRequest, found: Whole)
 /** In catalogue order from the left. */
 function standing(panels: readonly Panel[], counts: readonly number[]): readonly Panel[] {
   return panels.flatMap((panel, place) => Array.from({ length: counts[place] ?? 0 }, () => panel));
-}
-
-/** Nothing fits: with the filler that would do, where any would. */
-function noWay(system: PanelSystem, request: FaceRequest, heightNm: number): Finding {
-  const places = system.panels.flatMap((panel, place) => (panel.heightNm === heightNm ? [place] : []));
-  const rule = 'fill.no-way';
-  const where = `row ${request.rowsNm.indexOf(heightNm) + 1} from the bottom`;
-  if (places.length === 0) {
-    const message = `No panel is ${shown(heightNm)} high: the row of that height cannot be filled.`;
-    return { rule, severity: 'stop', message, where };
-  }
-  const any = fillRows({
-    ...rowsOf(system, { ...request, stock: null, best: 1 }, places, 1),
-    maximumFillerNm: request.lengthNm,
-  });
-  const [least] = any.fillings;
-  const would =
-    least === undefined || least.panelCount === 0
-      ? 'no panel of that height is as narrow'
-      : `the least gap that they leave is ${shown(least.fillerNm)}`;
-  return {
-    rule,
-    severity: 'stop',
-    message: `No panels of ${shown(heightNm)} height fill ${shown(request.lengthNm)} with a filler of at most ${shown(request.maximumFillerNm)}: ${would}.`,
-    where,
-  };
-}
-
-/** A filler that no lock spans would be found by the take-off only; here it is said with the proposals. */
-function fillerFindings({ rules }: PanelSystem, proposals: readonly FaceProposal[]): readonly Finding[] {
-  const widestNm = Math.max(0, ...proposals.flatMap(({ fillersNm }) => fillersNm));
-  if (widestNm === 0) return [];
-  const table = rules.fillerLocks;
-  const where = 'right end of the face';
-  if (table === undefined) {
-    const message = 'There is no rule table of adjustable locks: nothing is said of what holds a filler.';
-    return [{ rule: 'fillerLocks', severity: 'note', message, where }];
-  }
-  if (widestNm <= table.maximumWidthNm) return [];
-  const rule = 'fillerLocks.maximumWidth';
-  const message = `A filler of ${shown(widestNm)} is wider than the ${shown(table.maximumWidthNm)} that adjustable locks span: it is a made-up closure.`;
-  return [{ rule, severity: 'caution', message, where, source: ruleSource(rules, rule) }];
 }

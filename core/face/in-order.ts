@@ -13,17 +13,17 @@ export interface Begun {
 /** Of equal scores the one with more of the earlier code comes first. */
 export function comesBefore(one: Begun, other: Begun): boolean {
   if (one.score !== other.score) return one.score < other.score;
-  return moreOfTheEarlier(one.counts, other.counts);
+  return compareCounts(one.counts, other.counts) < 0;
 }
 
-export function moreOfTheEarlier(one: readonly number[], other: readonly number[]): boolean {
+/** More of the earlier code first; of two on the same way the shorter, which may become either. */
+export function compareCounts(one: readonly number[], other: readonly number[]): number {
   const codes = Math.min(one.length, other.length);
   for (let code = 0; code < codes; code += 1) {
-    const [mine, its] = [one[code] ?? 0, other[code] ?? 0];
-    if (mine !== its) return mine > its;
+    const more = (other[code] ?? 0) - (one[code] ?? 0);
+    if (more !== 0) return more;
   }
-  // of two on the same way the shorter may still become one that comes first
-  return one.length < other.length;
+  return one.length - other.length;
 }
 
 export interface Choice {

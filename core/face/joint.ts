@@ -1,28 +1,19 @@
 // Rows of one height together, code by code: what remains of every row is looked at, not only of their sum, so
 // this finds or rules out what the sum alone leaves open. Two ways to the same remainders can be finished in the
 // same ways; as many of them as fillings are wanted are followed, the best first.
-import { choicesAt, comesBefore, type Begun, type Choice } from './in-order.ts';
-import type { Least } from './least.ts';
+import { type Begun, type Choice, choicesAt, comesBefore } from './in-order.ts';
 import { queueBy } from './queue.ts';
-import type { Reach } from './reach.ts';
-
-export interface Tables {
-  readonly reach: Reach;
-  readonly least: Least;
-}
-
-interface Row {
-  /** Where its remainder stands in the table of one row. */
-  readonly place: number;
-  readonly counts: readonly number[];
-}
+import type { Steps } from './rows.ts';
+import { countsOf, type OpenRow, shareOut, type Tables } from './share-out.ts';
 
 interface Stand extends Begun {
-  readonly rows: readonly Row[];
-  /** Where the remainder of all rows together stands. */
+  readonly rows: readonly OpenRow[];
+  /** Codes that are shared out among the rows. */
+  readonly codes: number;
+  /** Where the remainder of all rows together stands, and the score of their panels. */
   readonly place: number;
   readonly spent: number;
-  /** Panels of the last code that are not yet shared out among the rows: one of these choices. */
+  /** How many of the next code: `counts` ends with this one of the choices, which is not yet shared out. */
   readonly choices?: readonly Choice[];
   readonly which: number;
 }
@@ -30,6 +21,7 @@ interface Stand extends Begun {
 export interface JointFillings {
   /** Counts of each row, the best filling first. */
   readonly found: readonly (readonly (readonly number[])[])[];
+  /** False where the steps ended before so many were found or there were no more. */
   readonly finished: boolean;
 }
 
@@ -39,91 +31,70 @@ export function fillJointly(
   all: Tables,
   rows: number,
   best: number,
-  shares: number,
+  steps: Steps,
 ): JointFillings {
-  const codes = all.reach.steps.length;
   const queue = queueBy<Stand>(comesBefore);
-  const taken = new Map<string, number>();
-  const met = new Set<string>();
   const found: (readonly (readonly number[])[])[] = [];
-  const foundCounts = new Set<string>();
-  let left = shares;
-  const start = all.least.scores[0]?.[0] ?? Infinity;
-  if (start < Infinity)
-    queue.put({
-      rows: Array.from({ length: rows }, () => ({ place: 0, counts: [] })),
-      ...{ counts: [], place: 0, spent: 0, score: start, which: 0 },
-    });
-  const putChoice = (from: Stand, choices: readonly Choice[], which: number): void => {
-    const choice = choices[which];
-    if (choice === undefined) return;
-    const code = from.rows[0]?.counts.length ?? 0;
-    const counts = [...from.counts.slice(0, code), choice.count];
-    queue.put({ ...from, counts, score: choice.score, choices, which });
-  };
+  const followed = new Map<string, number>();
+  const met = new Set<string>();
+  const score = all.least.scores[0]?.[0] ?? Infinity;
+  const unbegun: OpenRow = { place: 0, taken: 0, from: null };
+  const start = { rows: Array.from({ length: rows }, () => unbegun), codes: 0, counts: [], score };
+  if (score < Infinity) queue.put({ ...start, place: 0, spent: 0, which: 0 });
+  /** True the first time. */
+  const isNew = (key: string): boolean => met.size < met.add(key).size;
+
   for (let stand = queue.take(); stand !== undefined; stand = queue.take()) {
-    if (left <= 0) return { found, finished: false };
-    const { choices, which } = stand;
+    if (steps.left <= 0) return { found, finished: false };
+    const { choices, which, codes, counts } = stand;
     if (choices !== undefined) {
+      putChoice(queue.put, stand, choices, which + 1);
       const choice = choices[which];
       if (choice === undefined) continue;
-      putChoice(stand, choices, which + 1);
-      const spent = stand.spent + all.least.ofPanels(stand.counts.length - 1, choice.count);
-      for (const shared of shareOut(one, stand.rows, choice.count)) {
-        left -= 1;
-        const key = `${standKey(shared)}=${stand.counts.join(',')}`;
-        if (met.has(key)) continue;
-        met.add(key);
-        const { counts, score } = stand;
-        queue.put({ rows: shared, place: choice.place, counts, score, spent, which: 0 });
-        if (left <= 0) break;
+      const spent = stand.spent + all.least.ofPanels(codes, choice.count);
+      const way = counts.join(',');
+      for (const shared of shareOut(one, codes, stand.rows, choice.count, steps)) {
+        if (!isNew(`${placesOf(shared)}=${way}`)) continue;
+        const { score: least } = stand;
+        queue.put({
+          rows: shared,
+          codes: codes + 1,
+          place: choice.place,
+          counts,
+          score: least,
+          spent,
+          which: 0,
+        });
       }
       continue;
     }
-    if (stand.counts.length === codes) {
-      const key = stand.counts.join(',');
-      if (foundCounts.has(key)) continue;
-      foundCounts.add(key);
-      found.push(stand.rows.map((row) => row.counts));
+    if (codes === all.reach.steps.length) {
+      if (!isNew(counts.join(','))) continue;
+      found.push(stand.rows.map(countsOf));
       if (found.length === best) return { found, finished: true };
       continue;
     }
-    const key = standKey(stand.rows);
-    const times = taken.get(key) ?? 0;
+    const key = `${codes}:${placesOf(stand.rows)}`;
+    const times = followed.get(key) ?? 0;
     if (times >= best) continue;
-    taken.set(key, times + 1);
-    const { counts, place, spent } = stand;
-    putChoice(stand, choicesAt(all.reach, all.least, counts.length, place, spent), 0);
+    followed.set(key, times + 1);
+    putChoice(queue.put, stand, choicesAt(all.reach, all.least, codes, stand.place, stand.spent), 0);
   }
-  return { found, finished: true };
+  return { found, finished: steps.left > 0 };
 }
 
-function standKey(rows: readonly Row[]): string {
-  return `${rows[0]?.counts.length ?? 0}:${rows.map((row) => row.place).join(',')}`;
+function putChoice(
+  put: (stand: Stand) => void,
+  stand: Stand,
+  choices: readonly Choice[],
+  which: number,
+): void {
+  const choice = choices[which];
+  if (choice === undefined) return;
+  const counts = [...stand.counts.slice(0, stand.codes), choice.count];
+  put({ ...stand, counts, score: choice.score, choices, which });
 }
 
-/** All ways to share panels of the next code out among rows, of which each can still be finished. */
-function* shareOut(
-  one: Tables,
-  rows: readonly Row[],
-  count: number,
-  before: readonly Row[] = [],
-): Generator<Row[]> {
-  const row = rows[before.length];
-  if (row === undefined) {
-    if (count === 0) yield [...before].sort((left, right) => left.place - right.place);
-    return;
-  }
-  const code = row.counts.length;
-  const after = one.least.scores[code + 1];
-  // rows with the same remainder are alike: the first of them takes the most
-  const twin = before.length > 0 && rows[before.length - 1]?.place === row.place;
-  const most = twin ? (before.at(-1)?.counts[code] ?? 0) : count;
-  const less = one.reach.steps[code]?.less;
-  let place = one.reach.steps[code]?.same[row.place] ?? -1;
-  for (let taken = 0; taken <= Math.min(most, count) && place >= 0; taken += 1) {
-    if ((after?.[place] ?? Infinity) < Infinity)
-      yield* shareOut(one, rows, count - taken, [...before, { place, counts: [...row.counts, taken] }]);
-    place = less?.[place] ?? -1;
-  }
+function placesOf(rows: readonly OpenRow[]): string {
+  return rows.map((row) => row.place).join(',');
 }

@@ -4,7 +4,7 @@
 
 /** What one code can do to a remainder. */
 export interface ReachStep {
-  /** Of every remainder before: where the same remainder stands after, or -1 where it was dropped. */
+  /** Of every remainder before: where the same remainder stands after. */
   readonly same: Int32Array;
   /** Of every remainder after: where it stands with one panel of the code more, or -1. */
   readonly less: Int32Array;
@@ -14,56 +14,42 @@ export interface Reach {
   readonly steps: readonly ReachStep[];
   /** What can be left in the end, greatest first. */
   readonly left: Float64Array;
-  /** False where remainders were dropped to keep to the effort: then some fillings are not among the paths. */
-  readonly whole: boolean;
 }
 
-/** @param effort remainders kept at most, over all codes, in round numbers */
-export function reachOf(lengthNm: number, widthsNm: readonly number[], effort: number): Reach {
-  const most = Math.max(1000, Math.floor(effort / Math.max(1, widthsNm.length)));
+/** @returns undefined where there are more than `most` remainders, those after every code added up */
+export function reachOf(lengthNm: number, widthsNm: readonly number[], most: number): Reach | undefined {
   const steps: ReachStep[] = [];
   let left = Float64Array.of(lengthNm);
-  let whole = true;
+  let room = most;
   for (const widthNm of widthsNm) {
-    let taken = takeWidth(left, widthNm, 1, most);
-    if (taken === undefined) {
-      whole = false;
-      const chain = Math.floor((left[0] ?? 0) / widthNm) + 1;
-      // so many dropped that the rest and all its chains have room, even where none of them meet
-      const every = Math.ceil((left.length * chain) / most);
-      taken = takeWidth(left, widthNm, Math.min(every, left.length), most, true);
-    }
-    if (taken === undefined) throw new Error('Remainders were dropped and still have no room.');
+    const taken = takeWidth(left, widthNm, room);
+    if (taken === undefined) return undefined;
     steps.push(taken.step);
     left = taken.after;
+    room -= left.length;
   }
-  return { steps, left, whole };
+  return { steps, left };
 }
 
-/** Of every `every`th remainder, all that comes of taking the width off it again and again, greatest first. */
+/** All that comes of taking the width off again and again, greatest first. */
 function takeWidth(
   before: Float64Array,
   widthNm: number,
-  every: number,
   most: number,
-  cut = false,
 ): { step: ReachStep; after: Float64Array<ArrayBuffer> } | undefined {
   const after: number[] = [];
   const less: number[] = [];
-  const same = new Int32Array(before.length).fill(-1);
+  const same = new Int32Array(before.length);
   let [from, again] = [0, 0];
   for (;;) {
     const fresh = before[from] ?? -1;
     const shorter = (after[again] ?? -1) - widthNm;
     const next = Math.max(fresh, shorter);
     if (next < 0) break;
-    if (after.length === most) {
-      if (!cut) return undefined;
-      break;
-    }
+    if (after.length === most) return undefined;
     if (fresh === next) {
       same[from] = after.length;
-      from += every;
+      from += 1;
     }
     if (shorter === next) {
       less[again] = after.length;

@@ -37,11 +37,18 @@ export interface Fillings {
 export interface Effort {
   /** Remainders looked at for a length. */
   readonly remainders: number;
-  /** Ways of sharing panels out among rows. */
+  /** Steps of splitting the panels of all rows among them. */
+  readonly splits: number;
+  /** Steps of filling the rows jointly. */
   readonly shares: number;
 }
 
-export const fullEffort: Effort = { remainders: 6_000_000, shares: 400_000 };
+export const fullEffort: Effort = { remainders: 6_000_000, splits: 400_000, shares: 1_000_000 };
+
+/** What is left of an effort, counted down by those who share it. */
+export interface Steps {
+  left: number;
+}
 
 export function fillingOf(request: RowsRequest, rows: readonly (readonly number[])[]): Filling {
   const { widthsNm, stock, lengthNm } = request;

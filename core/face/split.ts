@@ -1,18 +1,13 @@
 // Can these panels be split among rows of one length, none longer than it nor short of it by more than the
 // greatest filler? Rows are filled one after another, each with one of the widest panels left, the fullest way
 // first; what could not be split once is not tried again.
-import { widthOf } from './rows.ts';
+import { type Steps, widthOf } from './rows.ts';
 
 export type Split = readonly (readonly number[])[] | 'impossible' | 'unknown';
 
 export interface SplitLimits {
   readonly leastNm: number;
   readonly mostNm: number;
-}
-
-/** A budget of steps that many splits share. */
-export interface Steps {
-  left: number;
 }
 
 const patternsOfARow = 400;

@@ -16,7 +16,7 @@ const fillInput = z.strictObject({
   stock: z.exactOptional(z.record(codeInput, z.int().min(0).max(1_000_000))),
   maximumFiller: lengthInput,
   /** Heights from the bottom; absent: one row. */
-  rows: z.exactOptional(z.array(lengthInput).min(1).max(20)),
+  rows: z.exactOptional(z.array(lengthInput).min(1).max(200)),
   best: z.int().min(1).max(50).default(3),
 });
 type FillInput = z.output<typeof fillInput>;
