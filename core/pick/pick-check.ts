@@ -5,7 +5,7 @@ import { type Answer, answer } from '../answer.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
 import { ruleSource } from '../catalogue/rules.ts';
 import type { DesignGeometry } from '../gang/design.ts';
-import type { Finding, PointNm } from '../gang/findings.ts';
+import type { Finding, Place, PointNm } from '../gang/findings.ts';
 import { placeDesign } from '../gang/placed.ts';
 import { type TakeOff, takeOff } from '../gang/take-off.ts';
 import { centreOfGravity } from '../gang/weights.ts';
@@ -201,12 +201,20 @@ function carried(
 }
 
 /** What the take-off itself says of hooks is said here again by the load; the rest of its stops are counted. */
-function designFindings({ findings }: TakeOff): readonly Finding[] {
+function designFindings({ findings, origin }: TakeOff): readonly Finding[] {
   const own = findings.filter(({ rule }) => rule === 'hooks.maximumHeight' || rule === 'hooks.places');
   const stops = findings.filter(({ rule, severity }) => severity === 'stop' && !rule.startsWith('hooks'));
   if (stops.length === 0) return own;
   const message = `The design breaks ${stops.length === 1 ? 'a rule' : `${stops.length} rules`} of its own: ${stops[0]?.message ?? ''}`;
-  return [...own, { rule: 'design', severity: 'stop', message, where: stops[0]?.where ?? 'design' }];
+  return [
+    ...own,
+    { rule: 'design', severity: 'stop', message, where: fromCorner(stops[0]?.where ?? 'design', origin) },
+  ];
+}
+
+function fromCorner(where: Place, origin: PointNm): Place {
+  if (typeof where === 'string') return where;
+  return { xNm: where.xNm - origin.xNm, yNm: where.yNm - origin.yNm };
 }
 
 /** Figures without which the sum is too small. */

@@ -23,9 +23,10 @@ export function slingShape(
   const byLegs = sling.headroomNm !== undefined;
   const xNm = byLegs ? Math.round((left + right) / 2) : centreXNm;
   const reachNm = Math.max(xNm - left, right - xNm);
-  const headroomNm =
-    sling.headroomNm ?? (sling.angleDeg < 90 ? Math.round((reachNm * sling.sine) / sling.cosine) : undefined);
-  if (headroomNm === undefined || reachNm <= 0) return { apex: null, headroomNm: null, legsNm: null };
+  const aboveNm =
+    sling.headroomNm ?? (sling.angleDeg < 90 ? (reachNm * sling.sine) / sling.cosine : undefined);
+  if (aboveNm === undefined || reachNm <= 0) return { apex: null, headroomNm: null, legsNm: null };
+  const headroomNm = Math.round(aboveNm);
   return {
     apex: { xNm, yNm: topNm + headroomNm },
     headroomNm,

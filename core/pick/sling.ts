@@ -11,7 +11,7 @@ export interface Sling {
   readonly cosine: number;
   /** The sine's square, where it is a fraction. */
   readonly sineSquared?: Ratio;
-  /** From the line of the hooks up to the crane hook, where the length of the legs is known. */
+  /** From the line of the hooks up to the crane hook, unrounded, where the length of the legs is known. */
   readonly headroomNm?: number;
 }
 
@@ -53,7 +53,7 @@ export function slingFromLegs(legLengthNm: number, spacingNm: number, field: str
   const under = 4n * leg * leg;
   const parts = bySquare({ over: under - spacing * spacing, under });
   const angleDeg = (Math.atan2(parts.sine, parts.cosine) * 180) / Math.PI;
-  return answer({ angleDeg, ...parts, headroomNm: Math.round(legLengthNm * parts.sine) });
+  return answer({ angleDeg, ...parts, headroomNm: legLengthNm * parts.sine });
 }
 
 function bySquare(sineSquared: Ratio): Pick<Sling, 'sine' | 'cosine' | 'sineSquared'> {

@@ -8,6 +8,7 @@ import { type Gang, placeDesign } from '../gang/placed.ts';
 import { cutLines, type Direction, partBetween } from './cut-lines.ts';
 import { checkPick, type PickCheck } from './pick-check.ts';
 import type { Crane, PickSetup } from './setup.ts';
+import { panelsAreTooHeavy, refusesEveryPart } from './surely-refused.ts';
 
 export interface SplitPart {
   readonly geometry: DesignGeometry;
@@ -34,6 +35,7 @@ interface Search {
   readonly system: PanelSystem;
   readonly setup: PickSetup;
   readonly crane: Crane | null;
+  readonly isTooHeavy: (geometry: DesignGeometry) => boolean;
   left: number;
 }
 
@@ -43,9 +45,11 @@ export function findSplit(
   setup: PickSetup,
   crane: Crane | null,
 ): Split {
-  const search: Search = { system, setup, crane, left: mostParts };
+  const isTooHeavy = panelsAreTooHeavy(system, setup, crane);
+  const search: Search = { system, setup, crane, isTooHeavy, left: mostParts };
   const whole = checkPick(system, geometry, setup, crane);
-  const tooHigh = whole.ok && whole.value.findings.some(({ rule }) => rule === 'hooks.maximumHeight');
+  if (!whole.ok || refusesEveryPart(whole.value, setup)) return { kind: 'none' };
+  const tooHigh = whole.value.findings.some(({ rule }) => rule === 'hooks.maximumHeight');
   const best = tooHigh
     ? bestChain(search, geometry, 'level', (band) => bestChain(search, band, 'upright', partOf(search)))
     : bestChain(search, geometry, 'upright', partOf(search));
@@ -57,6 +61,7 @@ export function findSplit(
 /** A part by itself, where nothing stops it. */
 function partOf(search: Search): (geometry: DesignGeometry) => Chain | undefined {
   return (geometry) => {
+    if (search.isTooHeavy(geometry)) return undefined;
     search.left -= 1;
     if (search.left < 0) return undefined;
     const check = checkPick(search.system, geometry, search.setup, search.crane);
