@@ -13,7 +13,14 @@ import { oppositeHoles } from '../../core/plan/opposite-holes.ts';
 import { instantText } from '../../core/plan/local-time.ts';
 import { pourFindings } from '../../core/plan/pour-findings.ts';
 import { formatPressure } from '../../core/units/pressure.ts';
+import type { Answer } from '../../core/answer.ts';
+import { rulesInForce, systemOf } from '../../core/book/systems.ts';
+import { checkPick } from '../../core/pick/pick-check.ts';
+import { findSplit } from '../../core/pick/split.ts';
+import { designRow } from '../../core/procedures/design-row.ts';
 import { importFile } from '../../core/procedures/import-file.ts';
+import { pickCheck } from '../../core/procedures/pick-check.ts';
+import { pickRead } from '../../core/procedures/pick-read.ts';
 import { demoFiles, demoText, makeDemo } from '../../seed-demo/make-demo.ts';
 import { type JobPlan, planOfBook } from './plan-of-book.ts';
 
@@ -39,6 +46,11 @@ afterAll(async () => {
   rmSync(folder, { recursive: true });
 });
 
+async function valueOf<T>(asked: Answer<T> | Promise<Answer<T>>): Promise<T> {
+  const answered = await asked;
+  if (!answered.ok) throw new Error(answered.error.message);
+  return answered.value;
+}
 const at = (ms: number): string => instantText(ms, 'America/New_York');
 const short = (of: JobPlan, component: string) =>
   of.answer.shortfalls.filter((one) => one.component === component);
@@ -299,6 +311,35 @@ describe('The README of the demo is true', () => {
       expect(most(plan, code, '2026-03-01', '2026-03-28')).toBe(0);
       expect(most(moved, code, '2026-03-18', '2026-03-20')).toBe(1);
     }
+  });
+
+  test('GA is 1,998 lb at 148 ft, 61 % of the chart; two as one gang are 3,776 lb, refused and parted again', async () => {
+    const [pound, foot] = [453.592_37, 304_800_000];
+    await book.read(async (reader) => {
+      const { setup } = await valueOf(pickRead.run(reader, { design: 'GA' }));
+      const far = { ...setup, slingsGrams: Math.round(250 * pound), setRadiusNm: 148 * foot };
+      expect(far.crane).toBe('TC1');
+      const single = await valueOf(pickCheck.run(reader, { design: 'GA', setup: far }));
+      expect(Math.round(single.onCraneGrams / pound)).toBe(1998);
+      expect(Math.round(single.cranePlaces[0]?.percent ?? 0)).toBe(61);
+      expect(single.verdict).not.toBe('refused');
+      const text = '8x36 | 8+4';
+      const { geometry } = await valueOf(designRow.run(reader, { system: 'OMB', text, units: 'us' }));
+      const [components, versions, cranes] = await Promise.all([
+        reader.components(),
+        reader.ruleVersions(),
+        reader.cranes(),
+      ]);
+      const system = systemOf('OMB', components, rulesInForce(versions));
+      const [crane] = cranes;
+      if (!system.ok || crane === undefined) throw new Error('The demo has no crane or no rule tables.');
+      const double = await valueOf(checkPick(system.value, geometry, far, crane));
+      expect(Math.round(double.onCraneGrams / pound)).toBe(3776);
+      expect(double.findings.filter((one) => one.rule === 'crane.capacity')).toHaveLength(1);
+      const split = findSplit(system.value, geometry, far, crane);
+      const parts = split.kind === 'found' ? split.parts.map((part) => part.check.onCraneGrams) : [];
+      expect(parts).toEqual([single.onCraneGrams, single.onCraneGrams]);
+    });
   });
 
   test('it tells every column of every kind of file', () => {
