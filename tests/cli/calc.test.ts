@@ -165,6 +165,7 @@ describe('schema', () => {
   for (const command of [
     ['calc', 'length'],
     ['calc', 'takeoff'],
+    ['calc', 'pick'],
     ['calc', 'plan'],
     ['demo'],
     ['import'],
