@@ -36,7 +36,11 @@ const programs: readonly Program[] = [
     clears: false,
   },
   {
-    entries: { process: 'core/host/core-process.ts', 'plan-worker': 'core/host/plan-worker.ts' },
+    entries: {
+      process: 'core/host/core-process.ts',
+      'plan-worker': 'core/host/plan-worker.ts',
+      'wall-worker': 'core/procedures/wall-worker.ts',
+    },
     folder: 'dist/core',
     format: 'es',
     ending: 'mjs',
@@ -50,7 +54,7 @@ function configFor(program: Program): InlineConfig {
     configFile: false,
     logLevel: 'warn',
     publicDir: false,
-    ssr: { noExternal: true, external: ['electron', 'better-sqlite3'] },
+    ssr: { noExternal: true, external: ['electron', 'better-sqlite3', 'highs'] },
     build: {
       ssr: true,
       outDir: program.folder,
@@ -60,7 +64,7 @@ function configFor(program: Program): InlineConfig {
       sourcemap: false,
       rolldownOptions: {
         input: { ...program.entries },
-        external: ['electron', 'better-sqlite3', /^node:/u],
+        external: ['electron', 'better-sqlite3', 'highs', /^node:/u],
         output: {
           format: program.format,
           entryFileNames: `[name].${program.ending}`,

@@ -15,6 +15,8 @@ import { designRemove } from './design-remove.ts';
 import { designRevisions } from './design-revisions.ts';
 import { designRow } from './design-row.ts';
 import { designSave } from './design-save.ts';
+import { fillKeep } from './fill-keep.ts';
+import { fillPropose } from './fill-propose.ts';
 import { importFile } from './import-file.ts';
 import { pickCheck } from './pick-check.ts';
 import { pickRead } from './pick-read.ts';
@@ -53,6 +55,8 @@ export const procedures = {
   'design.revisions': designRevisions,
   'design.row': designRow,
   'design.save': designSave,
+  'fill.keep': fillKeep,
+  'fill.propose': fillPropose,
   'import.file': importFile,
   'pick.check': pickCheck,
   'pick.read': pickRead,

@@ -181,6 +181,46 @@ describe('what is read', () => {
     expect((await host.ask('crane.list', {})).cranes).toContainEqual(crane);
   });
 
+  test('a wall is filled on both sides, ties through, and its new gangs are kept', async () => {
+    const foot = 304_800_000;
+    const end = { kind: 'free' as const, overhangNm: 0 };
+    const wall = {
+      legs: [{ lengthNm: 24 * foot }],
+      turns: [],
+      closed: false,
+      start: end,
+      end,
+      thicknessNm: foot,
+      heightNm: 12 * foot,
+      freeboardNm: 0,
+    };
+    const useStock = { locations: ['TFH', 'TB'], at: '2026-03-02T07:00:00-05:00' };
+    const asked = { system: 'OMB', wall, useStock, useDesigns: false, limits: { lengthNm: 12 * foot } };
+    const { proposals, proven } = await host.ask('fill.propose', asked);
+    const [first] = proposals;
+    expect(proven).toBe(true);
+    expect(first?.score).toMatchObject({ holesAlone: 0, fillerNm: 0, newFaceNm: 48 * foot });
+    expect(first?.gangs.filter(({ side }) => side === 'A')).toHaveLength(2);
+    const [made] = first?.designs ?? [];
+    if (made === undefined) throw new Error('No design was proposed.');
+    const { code, name, geometry } = made;
+    const design = { code, name, system: 'OMB', revision: 'A', geometry, assembleH: 2, breakDownH: 1 };
+    const hand = made.symmetrical ? ('symmetrical' as const) : ('left' as const);
+    const kept = await host.ask('fill.keep', { commandId: 'command-keep-1', designs: [{ ...design, hand }] });
+    expect(kept.kept).toEqual([{ code, number: 1 }]);
+    // All or none: a code that is there already keeps the other one out as well.
+    const twice = [
+      { ...design, hand, code: 'ZZ' },
+      { ...design, hand },
+    ];
+    expect(await host.refused('fill.keep', { commandId: 'command-keep-2', designs: twice })).toBe(
+      'design-exists',
+    );
+    expect(await host.refused('design.read', { design: 'ZZ' })).toBe('unknown-design');
+    const curved = { ...asked, wall: { ...wall, outOfScope: ['curved' as const] } };
+    expect(await host.refused('fill.propose', curved)).toBe('ask-the-designer');
+  });
+
   test('the catalogue and the places are told', async () => {
     expect((await host.ask('component.list', {})).components.length).toBeGreaterThanOrEqual(40);
     const places = await host.ask('yard.places', {});

@@ -1,0 +1,87 @@
+// Gangs for both sides of a wall, or for a column: proposed from the designs that are there and the panels that are
+// ready at the locations chosen. Stores nothing.
+import { type Answer, answer, refuse } from '../answer.ts';
+import type { BookReader, Design } from '../book/book.ts';
+import { rulesInForce, systemOf } from '../book/systems.ts';
+import type { PanelSystem } from '../catalogue/system.ts';
+import { squareTurns } from '../face/wall-check.ts';
+import type { WallProposal, WallTask } from '../face/wall.ts';
+import { asData } from './as-data.ts';
+import { proposeInput, wallProposals } from './fill-wall-shapes.ts';
+import { query } from './procedure.ts';
+import { wallBeside } from './wall-beside.ts';
+import type { z } from 'zod';
+
+type Asked = z.output<typeof proposeInput>;
+
+export const fillPropose = query({
+  name: 'fill.propose',
+  input: proposeInput,
+  output: wallProposals,
+  run: async (book, asked) => {
+    const gathered = await gather(book, asked);
+    if (!gathered.ok) return gathered;
+    const task = taskOf(asked, gathered.value);
+    if (!task.ok) return task;
+    const filled = await wallBeside(task.value);
+    if (!filled.ok) return filled;
+    const { proposals, proven, findings } = filled.value;
+    return answer(asData({ proposals: proposals.map(shownProposal), proven, findings }));
+  },
+});
+
+interface Gathered {
+  readonly system: PanelSystem;
+  readonly designs: readonly Design[];
+  /** Null: as if there were always enough. */
+  readonly stock: Readonly<Record<string, number>> | null;
+}
+
+async function gather(book: BookReader, { system: code, useStock }: Asked): Promise<Answer<Gathered>> {
+  const [components, versions, designs] = await Promise.all([
+    book.components(),
+    book.ruleVersions(),
+    book.designs(),
+  ]);
+  const system = systemOf(code, components, rulesInForce(versions));
+  if (!system.ok) return { ok: false, error: { ...system.error, field: 'system' } };
+  if (useStock === null) return answer({ system: system.value, designs, stock: null });
+  const known = new Set((await book.locations()).map((location) => location.code));
+  const stray = useStock.locations.find((location) => !known.has(location));
+  if (stray !== undefined)
+    return refuse('unknown-location', `There is no location ${stray}.`, { field: 'useStock.locations' });
+  const chosen = new Set(useStock.locations);
+  const stock: Record<string, number> = {};
+  for (const { component, quantity, location, condition } of await book.stock(useStock.at))
+    if (chosen.has(location) && condition === 'ready') stock[component] = (stock[component] ?? 0) + quantity;
+  return answer({ system: system.value, designs, stock });
+}
+
+function taskOf(asked: Asked, { system, designs, stock }: Gathered): Answer<WallTask> {
+  const { wall } = asked;
+  if (wall === undefined)
+    return refuse('wall-or-column', 'Give the wall or the column that is to be formed.', { field: 'wall' });
+  const { outOfScope = [], turns: entered, ...rest } = wall;
+  const turns = squareTurns(entered, outOfScope);
+  if (!turns.ok) return turns;
+  const ofSystem = designs.filter((design) => design.system === asked.system);
+  return answer({
+    system,
+    wall: { ...rest, turns: turns.value },
+    stock,
+    designs: asked.useDesigns ? ofSystem.map(({ code, name, geometry }) => ({ code, name, geometry })) : [],
+    takenCodes: designs.map((design) => design.code),
+    maximumFillerNm: asked.maximumFillerNm ?? system.rules.fillerLocks?.maximumWidthNm ?? 0,
+    tieToleranceNm: asked.tieToleranceNm ?? 0,
+    limits: asked.limits ?? {},
+    best: asked.best ?? 3,
+  });
+}
+
+function shownProposal({ score, ...proposal }: WallProposal) {
+  const [newFaceNm, holesAlone, shortage, fillerNm, panelCount, asymmetry] = score;
+  return {
+    ...proposal,
+    score: { newFaceNm, holesAlone, shortage, fillerNm, panelCount, asymmetry },
+  };
+}
