@@ -3,7 +3,7 @@
 // something open, the rows jointly; and where the effort ends before the proof, the best that was found.
 import { compareCounts, fillingsInOrder } from './in-order.ts';
 import { fillJointly } from './joint.ts';
-import { leastScores } from './least.ts';
+import { fewestPanels, leastScores } from './least.ts';
 import { onGrid } from './on-grid.ts';
 import { reachOf } from './reach.ts';
 import { type Effort, type Filling, fillingOf, type Fillings, fullEffort, type RowsRequest } from './rows.ts';
@@ -101,7 +101,12 @@ function tablesOf(
   const most = widthsNm.map((widthNm) => rows * Math.floor(lengthNm / widthNm));
   const narrowest = widthsNm.reduce((least, widthNm) => Math.min(least, widthNm), Infinity);
   const panels = Math.floor(sumNm / narrowest);
-  return { reach, least: leastScores(reach, { most, panels, maximumFillerNm, ...(stock && { stock }) }) };
+  const limits = { most, panels, maximumFillerNm };
+  return {
+    reach,
+    least: leastScores(reach, { ...limits, ...(stock && { stock }) }),
+    fewest: () => fewestPanels(reach, limits),
+  };
 }
 
 const candidates = 300;

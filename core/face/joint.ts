@@ -41,6 +41,12 @@ export function fillJointly(
   const unbegun: OpenRow = { place: 0, taken: 0, from: null };
   const start = { rows: Array.from({ length: rows }, () => unbegun), codes: 0, counts: [], score };
   if (score < Infinity) queue.put({ ...start, place: 0, spent: 0, which: 0 });
+  const fewest = one.fewest();
+  /** What the rows need at least, each by itself: their sum alone may look as if fewer panels would do. */
+  const needed = (places: readonly OpenRow[], codes: number): number => {
+    const count = places.reduce((sum, row) => sum + (fewest[codes]?.[row.place] ?? 0), 0);
+    return all.least.ofAny(count, Math.max(0, count - all.least.stockFrom(codes)));
+  };
   /** True the first time. */
   const isNew = (key: string): boolean => met.size < met.add(key).size;
 
@@ -55,7 +61,7 @@ export function fillJointly(
       const way = counts.join(',');
       for (const shared of shareOut(one, codes, stand.rows, choice.count, steps)) {
         if (!isNew(`${placesOf(shared)}=${way}`)) continue;
-        const { score: least } = stand;
+        const least = spent + Math.max(choice.score - spent, needed(shared, codes + 1));
         queue.put({
           rows: shared,
           codes: codes + 1,

@@ -18,6 +18,10 @@ export interface Least {
   readonly ofPanels: (code: number, count: number) => number;
   /** How many panels of a code have room. */
   readonly most: (code: number) => number;
+  /** The score of so many panels, so many of them beyond the stock, whatever their codes. */
+  readonly ofAny: (count: number, short: number) => number;
+  /** Panels of a code and all after it that are in stock and have room. */
+  readonly stockFrom: (code: number) => number;
 }
 
 export function leastScores(reach: Reach, limits: Limits): Least {
@@ -47,6 +51,8 @@ export function leastScores(reach: Reach, limits: Limits): Least {
     scores: all.reverse(),
     ofPanels: (code, count) => count + beyond * Math.max(0, count - inStock(code)),
     most: (code) => limits.most[code] ?? 0,
+    ofAny: (count, short) => count + beyond * short,
+    stockFrom: (code) => limits.most.reduce((sum, _, at) => (at < code ? sum : sum + inStock(at)), 0),
   };
 }
 
@@ -84,4 +90,12 @@ function linkOf(less: Int32Array, times: number): Int32Array {
 
 function twice(first: Int32Array, second: Int32Array): Int32Array {
   return first.map((place) => (place < 0 ? -1 : (second[place] ?? -1)));
+}
+
+/** Of every code, then of the end: the fewest panels from each remainder on; Infinity where there is no way. */
+export function fewestPanels(reach: Reach, limits: Limits): readonly Float64Array[] {
+  // where nothing is in stock every panel is beyond it, and that is made least first
+  const { scores, ofAny } = leastScores(reach, { ...limits, stock: limits.most.map(() => 0) });
+  const ofOne = ofAny(0, 1);
+  return scores.map((level) => level.map((score) => Math.floor(score / ofOne)));
 }

@@ -6,6 +6,8 @@ import type { Steps } from './rows.ts';
 export interface Tables {
   readonly reach: Reach;
   readonly least: Least;
+  /** The fewest panels from each remainder on, whatever the stock. */
+  readonly fewest: () => readonly Float64Array[];
 }
 
 /** A row after some codes: where its remainder stands, and how it came there. */

@@ -61,20 +61,26 @@ describe(`with seed ${seed}`, () => {
     );
   });
 
-  test('more in stock, or more filler allowed, never makes the best worse', () => {
+  test('more in stock, or more filler allowed, never makes the proven best worse', () => {
+    let [compared, unproven] = [0, 0];
     fc.assert(
       fc.property(requests, fc.nat(5), fc.nat(10), (request, code, more) => {
         const [first] = fillRows(request).fillings;
         if (first === undefined) return;
         const stock = request.stock?.map((count, at) => (at === code ? count + more : count)) ?? [];
-        const [stocked] = fillRows({ ...request, stock }).fillings;
         const maximumFillerNm = request.maximumFillerNm + more * 1_000_000;
-        const [looser] = fillRows({ ...request, maximumFillerNm }).fillings;
-        expect(stocked && compareFillings(stocked, first)).toBeLessThanOrEqual(0);
-        expect(looser && compareFillings(looser, first)).toBeLessThanOrEqual(0);
+        for (const looser of [fillRows({ ...request, stock }), fillRows({ ...request, maximumFillerNm })]) {
+          const [best] = looser.fillings;
+          expect(best).toBeDefined();
+          compared += 1;
+          if (!looser.proven) unproven += 1;
+          else expect(best && compareFillings(best, first)).toBeLessThanOrEqual(0);
+        }
       }),
       settings,
     );
+    expect(compared).toBeGreaterThan(100);
+    expect(unproven).toBeLessThan(compared / 50);
   });
 
   test('the nearest lengths are those that can be filled without a filler, and none between them', () => {
