@@ -1,5 +1,6 @@
 // A leg made ready to be filled, and filled with the strictest wish first: every tie through and fillers that face each
 // other, and only where that cannot be, less.
+import { mostCoveredNm } from './wall-covered.ts';
 import type { Leg } from './wall-legs.ts';
 import { cornerHolesAlong, panelLengthNm } from './wall-legs.ts';
 import type { Hole, PieceClass, Pieces } from './wall-pieces.ts';
@@ -67,11 +68,11 @@ export function fillLeg(toFill: LegToFill, leg: Leg, order: ProposalOrder): Fill
           { noneAlone: true, facing: false },
         ]
       : [
-          // gangs on paper come before ties, so that where there are some the strictest wish says nothing
-          ...(hasDesigns ? [] : [{ noneAlone: true, facing: true }]),
+          { noneAlone: true, facing: true },
           { noneAlone: false, facing: true },
           { noneAlone: false, facing: false },
         ];
+  const most = mostCoveredNm(toFill);
   let whole =
     toFill.reachableNm.size <= mostSums &&
     narrowestNm(toFill) > Math.max(0, ...toFill.fillersNm.A, ...toFill.fillersNm.B);
@@ -81,7 +82,11 @@ export function fillLeg(toFill: LegToFill, leg: Leg, order: ProposalOrder): Fill
       whole = false;
       walk = walkLeg(toFill, { ...wish, sameOnBoth: true, effort });
     }
-    if (typeof walk === 'object') return { leg, toFill, walk, whole };
+    if (typeof walk !== 'object') continue;
+    // Gangs on paper come before ties: with every tie through this is the best only where no way covers more.
+    if (order !== 'first' || !wish.noneAlone || !hasDesigns || walk.coveredNm === most) {
+      return { leg, toFill, walk, whole };
+    }
   }
   return undefined;
 }

@@ -114,14 +114,17 @@ export function finish(
 export class StateNumbers {
   readonly states: WallState[] = [];
   private readonly numbers = new Map<string, number>();
+  /** Of those that were asked for before, without making their text again. */
+  private readonly met = new Map<WallState, number>();
 
   of(state: WallState): number {
+    const again = this.met.get(state);
+    if (again !== undefined) return again;
     const key = stateKey(state);
-    const known = this.numbers.get(key);
-    if (known !== undefined) return known;
-    this.numbers.set(key, this.states.length);
-    this.states.push(state);
-    return this.states.length - 1;
+    const number = this.numbers.get(key) ?? this.states.push(state) - 1;
+    this.numbers.set(key, number);
+    this.met.set(state, number);
+    return number;
   }
 }
 

@@ -1,7 +1,7 @@
 // What can be done next in a leg that is being filled (wall-states.ts): a piece, a filler or a pair of them facing each
 // other, or the end of a side; only what can still come out at the leg's end.
 import type { Hole } from './wall-pieces.ts';
-import { emptyState, finish, mover, otherSide, place, type WallState } from './wall-states.ts';
+import { emptyState, finish, mover, otherSide, place, type Placed, type WallState } from './wall-states.ts';
 import type { SideName } from './wall.ts';
 
 type BySide<T> = Readonly<Record<SideName, T>>;
@@ -75,7 +75,10 @@ export class LegSteps {
   private readonly leg: LegToFill;
   private readonly limits: WalkLimits;
   private readonly sums: readonly number[];
-  private readonly ends = new Map<string, boolean>();
+  /** What canEnd found, by what is left: of side A without and with a filler, of side B alike. */
+  private readonly ends: readonly Map<number, boolean>[] = [new Map(), new Map(), new Map(), new Map()];
+  /** Where pieces lead from a state: the same state comes at many places along the leg. */
+  private readonly led = new Map<WallState, Map<number, Placed>>();
 
   constructor(leg: LegToFill, limits: WalkLimits) {
     this.leg = leg;
@@ -110,19 +113,19 @@ export class LegSteps {
     const { state } = spot;
     const mostNm =
       this.limits.sameOnBoth && !state.finished[otherSide(side)] ? Math.abs(state.aheadNm) : Infinity;
-    for (const [number, { widthNm, holes }] of this.leg.classes.entries()) {
+    for (const [number, { widthNm }] of this.leg.classes.entries()) {
       if (widthNm > mostNm || !this.canEnd(spot, side, widthNm, state.filled[side])) continue;
-      const moved = this.moved(spot, side, widthNm, holes[side]);
+      const moved = this.withPiece(spot, side, number);
       if (this.allows(moved)) yield { ...moved, step: { kind: 'piece', side, class: number } };
     }
   }
 
   private *pairs(spot: Spot): Generator<Next> {
     const { filled } = spot.state;
-    for (const [number, { widthNm, holes }] of this.leg.classes.entries()) {
+    for (const [number, { widthNm }] of this.leg.classes.entries()) {
       if (!this.canEnd(spot, 'A', widthNm, filled.A) || !this.canEnd(spot, 'B', widthNm, filled.B)) continue;
-      const one = this.moved(spot, 'A', widthNm, holes.A);
-      const both = this.moved(one, 'B', widthNm, holes.B);
+      const one = this.withPiece(spot, 'A', number);
+      const both = this.withPiece(one, 'B', number);
       const moved = { ...both, alone: one.alone + both.alone };
       if (this.allows(moved)) yield { ...moved, step: { kind: 'both', class: number } };
     }
@@ -168,6 +171,20 @@ export class LegSteps {
     return alone === 0 || !this.limits.noneAlone;
   }
 
+  private withPiece(spot: Spot, side: SideName, number: number): Spot {
+    const { widthNm, holes } = this.leg.classes[number] ?? { widthNm: 0, holes: { A: [], B: [] } };
+    const ways = this.led.get(spot.state) ?? new Map<number, Placed>();
+    this.led.set(spot.state, ways);
+    const way = number * 2 + (side === 'A' ? 0 : 1);
+    const known = ways.get(way);
+    if (known === undefined) {
+      const moved = this.moved(spot, side, widthNm, holes[side]);
+      ways.set(way, moved);
+      return moved;
+    }
+    return { ...known, alongNm: spot.alongNm + (side === 'A' ? widthNm : 0) };
+  }
+
   private moved(spot: Spot, side: SideName, widthNm: number, holes: readonly Hole[]): Spot {
     const { state, alone } = place(spot.state, side, widthNm, holes, this.leg.toleranceNm);
     return { alongNm: spot.alongNm + (side === 'A' ? widthNm : 0), state: this.plain(state), alone };
@@ -176,6 +193,11 @@ export class LegSteps {
   private filled(spot: Spot, side: SideName, widthNm: number): Spot {
     const moved = this.moved(spot, side, widthNm, []);
     return { ...moved, state: { ...moved.state, filled: { ...moved.state.filled, [side]: true } } };
+  }
+
+  /** How far a piece placed next reaches beyond the leg. */
+  beyondNm(spot: Spot, side: SideName, widthNm: number): number {
+    return Math.max(0, widthNm - this.leftNm(spot, side));
   }
 
   /** What panels of a side that is not finished have still to fill; under zero where it reaches beyond. */
@@ -190,19 +212,30 @@ export class LegSteps {
   private canEnd(spot: Spot, side: SideName, widthNm: number, isFilled: boolean): boolean {
     const { leg } = this;
     const leftNm = this.leftNm(spot, side) - widthNm;
-    const key = `${side}${isFilled ? 1 : 0} ${leftNm}`;
-    const known = this.ends.get(key);
+    const ends = this.ends[(side === 'A' ? 0 : 2) + (isFilled ? 1 : 0)] ?? new Map<number, boolean>();
+    const known = ends.get(leftNm);
     if (known !== undefined) return known;
     const can =
       leg.reachableNm.has(leftNm) ||
       (!isFilled &&
         (leg.fillersNm[side].some((fillerNm) => leg.reachableNm.has(leftNm - fillerNm)) ||
-          (leg.overhangNm > 0 && this.sums.some((sum) => sum >= leftNm && sum <= leftNm + leg.overhangNm))));
-    this.ends.set(key, can);
+          (leg.overhangNm > 0 && firstFrom(this.sums, leftNm) <= leftNm + leg.overhangNm)));
+    ends.set(leftNm, can);
     return can;
   }
 
   private plain(state: WallState): WallState {
     return this.leg.edgesMatter ? state : { ...state, edge: { A: [], B: [] } };
   }
+}
+
+/** The least of rising sums that is not under a length; Infinity where all are. */
+function firstFrom(sums: readonly number[], leastNm: number): number {
+  let [low, high] = [0, sums.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sums[middle] ?? 0) < leastNm) low = middle + 1;
+    else high = middle;
+  }
+  return sums[low] ?? Infinity;
 }

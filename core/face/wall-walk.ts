@@ -3,6 +3,7 @@
 // decides (wall-stock-model.ts).
 import { LegSteps, type LegToFill, type Spot, type Step, type WalkLimits } from './wall-steps.ts';
 import { StateNumbers } from './wall-states.ts';
+import type { SideName } from './wall.ts';
 
 /** A step between states, wherever along the leg they come. */
 export interface StateStep {
@@ -14,7 +15,7 @@ export interface StateStep {
 
 export interface Walk {
   readonly way: readonly StateStep[];
-  /** Face that gangs on paper cover. */
+  /** Face that gangs on paper cover, less what reaches beyond the leg. */
   readonly coveredNm: number;
   readonly alone: number;
   readonly fillerNm: number;
@@ -143,10 +144,12 @@ class Walking {
     const node: Node = { state, first: from, second: from, overhangNm: from, best: undefined, edges: [] };
     places.set(state, node);
     if (A && B) return node;
-    for (const next of this.steps.from(spot)) {
+    // equal states are one object, so that what was found of one is known of all
+    const here = { ...spot, state: this.numbers.states[state] ?? spot.state };
+    for (const next of this.steps.from(here)) {
       const to = this.node(next);
       if (to.first === Infinity) continue;
-      const cost = this.costOf(next.step);
+      const cost = this.costOf(next.step, spot);
       const edge: Edge = { step: next.step, alone: next.alone, first: next.alone - cost.covered, to };
       node.edges.push(edge);
       const [first, second] = [edge.first + to.first, cost.second + to.second];
@@ -160,15 +163,22 @@ class Walking {
     return node;
   }
 
-  private costOf(step: Step): { covered: number; second: number; overhangNm: number } {
+  private costOf(step: Step, spot: Spot): { covered: number; second: number; overhangNm: number } {
     switch (step.kind) {
       case 'piece':
       case 'both': {
         const found = this.leg.classes[step.class];
         if (found === undefined) throw new Error(`There is no class ${step.class}.`);
-        const times = step.kind === 'both' ? 2 : 1;
-        const covered = found.isDesign ? found.widthNm * many * times : 0;
-        return { covered, second: found.panelCount * times, overhangNm: 0 };
+        const sides: readonly SideName[] = step.kind === 'both' ? ['A', 'B'] : [step.side];
+        const covered = sides.reduce(
+          (sum, side) => sum + found.widthNm - this.steps.beyondNm(spot, side, found.widthNm),
+          0,
+        );
+        return {
+          covered: found.isDesign ? covered * many : 0,
+          second: found.panelCount * sides.length,
+          overhangNm: 0,
+        };
       }
       case 'filler':
         return {
