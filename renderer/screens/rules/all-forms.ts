@@ -1,5 +1,4 @@
 // Every rule table in the order in which the screen lists them.
-import type { RuleName } from '../../../core/catalogue/rules.ts';
 import type { Word } from './cell-kinds.ts';
 import { fillerLockForm, lockForm, placingRailForm, railForm } from './joint-forms.ts';
 import { fieldsOf, type TableForm } from './table-forms.ts';
@@ -115,8 +114,12 @@ function madeUpForm(name: 'stopEnds' | 'closures', words: string, about: string)
     words,
     about,
     fields: [
-      made.code('backing', 'Backing', ['stiffening-rail', 'other'], { otherwise: 'no backing' }),
-      made.number('backingSpacingNm', 'Backing at most apart', 'length', { otherwise: 'not given' }),
+      made.code('backing', 'Backing', ['stiffening-rail', 'stop-end', 'closure', 'plank'], {
+        otherwise: 'no backing',
+      }),
+      made.number('backingSpacingNm', 'Backing at most apart', 'length', {
+        otherwise: 'needed with a backing',
+      }),
       made.number('hoursPerM2', 'Hours of work on a square metre', 'decimal', { needed: true }),
     ],
     rows: [],
@@ -144,9 +147,3 @@ export const tableForms: readonly TableForm[] = [
     'A gap wider than any lock spans is closed on site, by its area.',
   ),
 ];
-
-export function formOf(name: RuleName): TableForm {
-  const form = tableForms.find((each) => each.name === name);
-  if (form === undefined) throw new Error(`The rule table ${name} has no form.`);
-  return form;
-}

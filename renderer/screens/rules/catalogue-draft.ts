@@ -20,6 +20,8 @@ export interface CatalogueColumn {
   readonly words: string;
   readonly kind: CellKind;
   readonly numeric: boolean;
+  /** Every component has one. */
+  readonly needed: boolean;
   readonly widthPx: number;
 }
 
@@ -39,7 +41,8 @@ function column(
   widthPx: number,
 ): CatalogueColumn {
   const numeric = ['length', 'weight', 'pressure'].includes(kind.as);
-  return { name, key, words, kind, widthPx, numeric };
+  const needed = ['code', 'name', 'kind', 'weight', 'system'].includes(name);
+  return { name, key, words, kind, widthPx, numeric, needed };
 }
 
 export const catalogueColumns: readonly CatalogueColumn[] = [
@@ -118,7 +121,7 @@ function componentOf(system: string, row: CatalogueRow, problems: Problem[]): Bo
     remark: row.before?.remark ?? null,
   };
   const code = row.cells['code']?.typed?.trim() ?? row.before?.code ?? '';
-  for (const { name, key, kind, words } of catalogueColumns) {
+  for (const { name, key, kind, words, needed } of catalogueColumns) {
     const cell = row.cells[name];
     const place = cataloguePlace(row.id, name);
     const read = cell?.typed === undefined ? undefined : readValue(kind, cell.typed);
@@ -130,7 +133,7 @@ function componentOf(system: string, row: CatalogueRow, problems: Problem[]): Bo
     const value = read === undefined ? cell?.kept : read.value;
     const isEmptyList = Array.isArray(value) && value.length === 0 && read !== undefined;
     if (value !== undefined && !isEmptyList) values[key] = value;
-    else if (['code', 'name', 'kind', 'weight', 'system'].includes(name))
+    else if (needed)
       problems.push({ place, message: `${code === '' ? 'A component' : code}: "${words}" is empty.` });
   }
   if (values['code'] === undefined) return undefined;

@@ -6,6 +6,7 @@ import { printValue, unitOf } from './cell-kinds.ts';
 import { addComponent, pasteComponents, removeComponent, writeComponent } from './draft-edits.ts';
 import type { DraftEdits } from './draft-store.ts';
 import { EditGrid } from './edit-grid.tsx';
+import { focusNewRow } from './focus-new-row.ts';
 import type { GridCell, GridRow } from './grid-shapes.ts';
 import { ProblemList } from './problem-list.tsx';
 import { codeOf, problemsAtNoCell, problemsOf } from './problem-places.ts';
@@ -19,7 +20,7 @@ export function CatalogueView(props: {
   const { draft, change } = edits;
   const { system } = useUnits();
   const [filter, setFilter] = useState('');
-  const shown = useMemo(() => draft.catalogue.filter((row) => fits(row, filter)), [draft.catalogue, filter]);
+  const shown = useMemo(() => shownRows(draft.catalogue, filter), [draft.catalogue, filter]);
   const rows = shown.map((row): GridRow => {
     const code = codeOf(row);
     return {
@@ -34,6 +35,7 @@ export function CatalogueView(props: {
           text,
           // Stock, designs and movements name a component by its code.
           kind: column.name === 'code' && row.before !== null ? null : column.kind,
+          otherwise: row.before === null && column.needed ? 'needed' : '',
           ...(column.kind.as === 'word' ? { offered: { words: column.kind.options, only: true } } : {}),
           problem: problems.find(({ place }) => place === cataloguePlace(row.id, column.name)),
           before: inBook === text ? undefined : inBook,
@@ -41,11 +43,11 @@ export function CatalogueView(props: {
       }),
     };
   });
+  const newOnes = shown.filter(({ before }) => before === null).length;
   const ids = shown.map(({ id }) => id);
   const cells = new Set(
     draft.catalogue.flatMap(({ id }) => catalogueColumns.map(({ name }) => cataloguePlace(id, name))),
   );
-  const labelOf = (row: GridRow): string => `catalogue: ${row.label}`;
   return (
     <section className="rule-table catalogue" aria-labelledby="rule-table-head">
       <div className="rule-table-head">
@@ -62,9 +64,9 @@ export function CatalogueView(props: {
         </output>
         <button
           type="button"
-          onClick={() => {
-            setFilter('');
+          onClick={(event) => {
             change('catalogue: a component added', addComponent);
+            focusNewRow(event.currentTarget.closest('section'), newOnes);
           }}
         >
           Add a component
@@ -83,7 +85,7 @@ export function CatalogueView(props: {
           header: words,
           unit: unitOf(kind, system),
           numeric,
-          widthPx,
+          width: widthPx,
         }))}
         rows={rows}
         onWrite={(row, index, text) => {
@@ -106,10 +108,20 @@ export function CatalogueView(props: {
   );
 }
 
-/** New components are always in view: their code and name are still to be written. */
-function fits(row: CatalogueRow, filter: string): boolean {
-  if (row.before === null) return true;
-  const { code, name, kind } = row.before;
+function labelOf(row: GridRow): string {
+  return `catalogue: ${row.label}`;
+}
+
+/** New components stand first, whatever is filtered: they are still being written. */
+function shownRows(rows: readonly CatalogueRow[], filter: string): readonly CatalogueRow[] {
+  return [
+    ...rows.filter(({ before }) => before === null),
+    ...rows.filter((row) => row.before !== null && fits(row.before, filter)),
+  ];
+}
+
+function fits(component: NonNullable<CatalogueRow['before']>, filter: string): boolean {
+  const { code, name, kind } = component;
   const text = `${code} ${name} ${kind.replaceAll('-', ' ')}`.toLowerCase();
   return filter
     .toLowerCase()

@@ -13,7 +13,18 @@ export function ChangesPart(props: { readonly checked: Checked }): ReactNode {
         <h2 id="changes-head">What changes</h2>
       </div>
       <Words checked={checked} />
-      {(checked.changes?.changes ?? []).map((change) => (
+    </section>
+  );
+}
+
+/** Each of them, under the example: a change of one band may touch them all. */
+export function ChangeList(props: { readonly checked: Checked }): ReactNode {
+  const changes = props.checked.changes?.changes ?? [];
+  if (changes.length === 0) return null;
+  return (
+    <section className="change-list" aria-labelledby="change-list-head">
+      <h2 id="change-list-head">Design by design</h2>
+      {changes.map((change) => (
         <Change key={change.design} change={change} />
       ))}
     </section>
@@ -26,13 +37,16 @@ function Words(props: { readonly checked: Checked }): ReactNode {
   if (problems.length > 0)
     return (
       <p className="short-word">
-        {problems.length === 1 ? '1 place is refused' : `${problems.length} places are refused`}; nothing is
-        saved until they are mended.
+        {problems.length === 1
+          ? '1 place is refused; nothing is saved until it is mended.'
+          : `${problems.length} places are refused; nothing is saved until they are mended.`}
       </p>
     );
   if (error !== null) return <p className="short-word">{error.message}</p>;
   if (changes === undefined) return <p className="soft">Taking the designs off again …</p>;
   const { length } = changes.changes;
+  if (length + changes.unchanged === 0)
+    return <output className="changes-words">No design is taken off by these tables yet.</output>;
   const stay = `${changes.unchanged} ${changes.unchanged === 1 ? 'stays as it is' : 'stay as they are'}`;
   return (
     <output className="changes-words">

@@ -56,8 +56,12 @@ export function writeRow(
   );
 }
 
+export function writeRowSource(draft: RulesDraft, form: RowsForm, id: number, words: string): RulesDraft {
+  return changeRows(draft, form.place, (row) => (row.id === id ? { ...row, source: words.trim() } : row));
+}
+
 export function addRow(draft: RulesDraft, form: RowsForm): RulesDraft {
-  const rows = [...(draft.rows[form.place] ?? []), { id: draft.nextId, cells: {} }];
+  const rows = [...(draft.rows[form.place] ?? []), { id: draft.nextId, cells: {}, source: '' }];
   return { ...draft, rows: { ...draft.rows, [form.place]: rows }, nextId: draft.nextId + 1 };
 }
 
@@ -80,8 +84,9 @@ export function pasteRows(
     const row = next.rows[form.place]?.[at.row + offset];
     texts.forEach((text, index) => {
       const column = form.columns[at.column + index];
-      if (row !== undefined && column !== undefined)
-        next = writeRow(next, form, row.id, column, text, system);
+      if (row === undefined) return;
+      if (column !== undefined) next = writeRow(next, form, row.id, column, text, system);
+      else if (at.column + index === form.columns.length) next = writeRowSource(next, form, row.id, text);
     });
   });
   return next;

@@ -1,6 +1,6 @@
 // A table of cells that are written in place. Arrows move from cell to cell; Enter, F2, a letter or a second
 // click begins to write; Tab takes the text and goes on; Escape gives a refused text up; Delete empties a cell,
-// or takes out a row that may go; Ctrl+C copies a cell, Ctrl+V lays cells of a spreadsheet over the table.
+// Ctrl+Delete takes the row out; Ctrl+C copies a cell, Ctrl+V lays cells of a spreadsheet over the table.
 import { type ReactNode, useEffect, useId, useRef } from 'react';
 import { pastedGrid } from '../pours/pasted-cells.ts';
 import { type EditEnd, GridEditor } from './grid-editor.tsx';
@@ -34,8 +34,8 @@ export function EditGrid(
         }}
       >
         <colgroup>
-          {columns.map(({ id, widthPx }) => (
-            <col key={id} width={widthPx} />
+          {columns.map(({ id, width }) => (
+            <col key={id} width={width} />
           ))}
           {onRemove === undefined ? null : <col width={34} />}
         </colgroup>
@@ -79,6 +79,7 @@ export function EditGrid(
                       className="quiet"
                       tabIndex={-1}
                       aria-label={`Take out ${row.label}`}
+                      title="Take out (Ctrl+Delete)"
                       onClick={() => onRemove(row)}
                     >
                       ✕

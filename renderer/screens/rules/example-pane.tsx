@@ -1,5 +1,5 @@
 // Beside the tables: a gang of the system taken off by what is being written, with what that changes in it.
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useMemo, useState } from 'react';
 import { useCore } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
 import { wordsOf } from '../../client/refused.ts';
@@ -23,6 +23,9 @@ export function ExamplePane(props: { readonly draft: RulesDraft; readonly checke
   const design = read.data?.summary.code === chosen?.code ? read.data : undefined;
   const made = useMemo(() => madeExample(draft), [draft]);
   const geometry = chosen === undefined ? made : (design?.geometry ?? null);
+  // Rules that the core has not let through are not tried on a gang.
+  const isLetThrough = !checked.isChanged || checked.changes !== undefined;
+  const isAsked = geometry !== null && checked.problems.length === 0 && isLetThrough;
   const taken = useCore(
     'design.draft',
     {
@@ -36,7 +39,11 @@ export function ExamplePane(props: { readonly draft: RulesDraft; readonly checke
       rules: checked.rules,
       components: [...checked.components],
     },
-    { enabled: geometry !== null && checked.problems.length === 0 },
+    { enabled: isAsked },
+  );
+  const gang = useLast(
+    `${draft.system} ${chosen?.code ?? ''}`,
+    isAsked && !taken.isPlaceholderData ? taken.data : undefined,
   );
   const name = chosen?.code ?? 'the example';
   return (
@@ -74,16 +81,22 @@ export function ExamplePane(props: { readonly draft: RulesDraft; readonly checke
       ) : checked.problems.length > 0 ? (
         <p className="soft">
           What is refused has to be mended first;{' '}
-          {taken.data === undefined ? 'then' : 'this is how it was, and then'} the example follows.
+          {gang === undefined ? 'then the example is drawn.' : 'until then the example stays as it was.'}
         </p>
       ) : taken.error !== null ? (
         <p className="short-word">{wordsOf(taken.error).message}</p>
       ) : null}
-      {taken.data === undefined || geometry === null ? null : (
-        <Taken name={name} gang={taken.data} before={design} />
-      )}
+      {gang === undefined || geometry === null ? null : <Taken name={name} gang={gang} before={design} />}
     </section>
   );
+}
+
+/** The newest of them, kept while there is no newer one of the same. */
+function useLast(whose: string, newest: ExampleGang | undefined): ExampleGang | undefined {
+  const [last, setLast] = useState<{ readonly whose: string; readonly gang: ExampleGang } | null>(null);
+  if (newest !== undefined && (last?.gang !== newest || last.whose !== whose))
+    setLast({ whose, gang: newest });
+  return newest ?? (last?.whose === whose ? last.gang : undefined);
 }
 
 function versionWords(

@@ -13,8 +13,8 @@ import type { FieldForm } from './table-forms.ts';
 
 const columns: readonly GridColumn[] = [
   { id: 'what', header: 'What' },
-  { id: 'value', header: 'Value', widthPx: 190 },
-  { id: 'source', header: 'Source', widthPx: 190 },
+  { id: 'value', header: 'Value', width: '31%' },
+  { id: 'source', header: 'Source', width: '31%' },
 ];
 const sourceColumn = 2;
 
@@ -31,7 +31,7 @@ export function FieldsGrid(
     cells: [
       { text: field.words, kind: null },
       valueCell(draft, before.cells[field.place]?.kept, field, system, problems),
-      sourceCell(draft, before.sources[field.place], field),
+      sourceCell(draft, before.sources[field.place], field, system),
     ],
   }));
   const write = (row: GridRow, column: number, text: string | null): void => {
@@ -84,8 +84,15 @@ function togethers(options: readonly Word[]): readonly Word[] {
   return [first, ...both, ...rest];
 }
 
-function sourceCell(draft: RulesDraft, before: string | undefined, field: FieldForm): GridCell {
-  if (!field.sourced) return { text: '', kind: null };
+function sourceCell(
+  draft: RulesDraft,
+  before: string | undefined,
+  field: FieldForm,
+  system: UnitSystem,
+): GridCell {
+  // Where no number stands, none comes from anywhere.
+  if (!field.sourced || cellText(draft.cells[field.place], field.kind, system) === '')
+    return { text: '', kind: null };
   const { words, own } = sourceAt(draft.sources, field.place);
   const text = own ? words : '';
   return {

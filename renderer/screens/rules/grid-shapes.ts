@@ -8,7 +8,8 @@ export interface GridColumn {
   /** Of numbers typed without one. */
   readonly unit?: string | undefined;
   readonly numeric?: boolean;
-  readonly widthPx?: number;
+  /** Pixels, or a part of the table. */
+  readonly width?: number | `${number}%`;
 }
 
 export interface GridCell {

@@ -1,11 +1,14 @@
 // Which problem stands at which cell, and how many a table has. The core names places of components by their
 // code; here they are found by the row that has it.
 import type { RuleName } from '../../../core/catalogue/rules.ts';
+import { tableForms } from './all-forms.ts';
 import { catalogueColumns, cataloguePlace, type CatalogueRow } from './catalogue-draft.ts';
-import { cellText, type Problem } from './rules-draft.ts';
+import { cellText, givenRows, type Problem, type RulesDraft } from './rules-draft.ts';
 
 /** A field of a refusal as a place of the screen: keys without units, indices in brackets. */
 export function placeOfField(field: string): string {
+  // The codes of components may have dots and figures of their own.
+  if (field.startsWith('components.')) return field;
   return field
     .replace(/^rules\./u, '')
     .replaceAll(/\.(\d+)(?=\.|$)/gu, '[$1]')
@@ -13,10 +16,11 @@ export function placeOfField(field: string): string {
     .replace(/^hooks\.capacityGrams$/u, 'hooks.capacityKg');
 }
 
-/** Problems of the core with components named by row and column. */
-export function placed(problems: readonly Problem[], catalogue: readonly CatalogueRow[]): readonly Problem[] {
+/** Problems of the core at the cells of the screen: components by row and column, rows as they stand there. */
+export function placed(problems: readonly Problem[], draft: RulesDraft): readonly Problem[] {
+  const { catalogue } = draft;
   return problems.map((problem) => {
-    const place = placeOfField(problem.place);
+    const place = rowOnScreen(placeOfField(problem.place), draft);
     const rest = /^components\.(.+)$/u.exec(place)?.[1];
     if (rest === undefined) return { ...problem, place };
     // A code may have dots of its own: the longest that fits is meant.
@@ -29,6 +33,13 @@ export function placed(problems: readonly Problem[], catalogue: readonly Catalog
     const column = catalogueColumns.find(({ name }) => name === part)?.name ?? 'code';
     return { ...problem, place: cataloguePlace(fitting.row.id, column) };
   });
+}
+
+function rowOnScreen(place: string, draft: RulesDraft): string {
+  const [, start = '', index = '', end = ''] = /^([^[]+)\[(\d+)\](.*)$/u.exec(place) ?? [];
+  const form = tableForms.flatMap(({ rows }) => rows).find((rows) => rows.place === start);
+  const given = form === undefined ? undefined : givenRows(draft, form)[Number(index)];
+  return given === undefined ? place : `${start}[${given.index}]${end}`;
 }
 
 export function codeOf(row: CatalogueRow): string {

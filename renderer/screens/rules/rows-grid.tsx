@@ -1,9 +1,10 @@
 // Rows of a rule table by a rising limit: written in place, added, taken out, pasted from a spreadsheet.
-import { type ReactNode, useId, useState } from 'react';
+import type { ReactNode } from 'react';
 import { useUnits } from '../../parts/units.tsx';
 import { printValue, unitOf } from './cell-kinds.ts';
-import { addRow, pasteRows, removeRow, writeRow, writeSource } from './draft-edits.ts';
+import { addRow, pasteRows, removeRow, writeRow, writeRowSource } from './draft-edits.ts';
 import { EditGrid } from './edit-grid.tsx';
+import { focusNewRow } from './focus-new-row.ts';
 import type { GridCell, GridRow } from './grid-shapes.ts';
 import { ProblemList } from './problem-list.tsx';
 import type { TableProps } from './rule-table-view.tsx';
@@ -20,17 +21,25 @@ export function RowsGrid(props: TableProps & { readonly rows: RowsForm }): React
     key: String(row.id),
     label: `row ${index + 1}`,
     canGo: true,
-    cells: form.columns.map(({ name, kind }): GridCell => {
-      const text = cellText(row.cells[name], kind, system);
-      const inBook = printValue(kind, before[index]?.cells[name]?.kept, system);
-      return {
-        text,
-        kind,
-        otherwise: 'needed',
-        problem: problems.find(({ place }) => place === `${form.place}[${index}].${name}`),
-        before: inBook === text ? undefined : inBook,
-      };
-    }),
+    cells: [
+      ...form.columns.map(({ name, kind }): GridCell => {
+        const text = cellText(row.cells[name], kind, system);
+        const inBook = printValue(kind, before[index]?.cells[name]?.kept, system);
+        return {
+          text,
+          kind,
+          otherwise: 'needed',
+          problem: problems.find(({ place }) => place === `${form.place}[${index}].${name}`),
+          before: inBook === text ? undefined : inBook,
+        };
+      }),
+      {
+        text: row.source,
+        kind: { as: 'text' },
+        otherwise: sourceAt(draft.sources, form.place).words,
+        before: (before[index]?.source ?? '') === row.source ? undefined : before[index]?.source,
+      },
+    ],
   }));
   return (
     <div className="rule-rows">
@@ -42,20 +51,24 @@ export function RowsGrid(props: TableProps & { readonly rows: RowsForm }): React
       ) : (
         <EditGrid
           label={form.words}
-          columns={form.columns.map(({ name, words, kind }) => ({
-            id: name,
-            header: words,
-            unit: unitOf(kind, system),
-            numeric: true,
-            widthPx: 150,
-          }))}
+          columns={[
+            ...form.columns.map(({ name, words, kind }) => ({
+              id: name,
+              header: words,
+              unit: unitOf(kind, system),
+              numeric: true,
+              width: 124,
+            })),
+            { id: 'source', header: 'Source', width: 232 },
+          ]}
           rows={rows}
           onWrite={(row, index, text) => {
             const column = form.columns[index];
-            if (column !== undefined)
-              change(`${where}, ${row.label}`, (old) =>
-                writeRow(old, form, Number(row.key), column, text, system),
-              );
+            change(`${where}, ${row.label}`, (old) =>
+              column === undefined
+                ? writeRowSource(old, form, Number(row.key), text ?? '')
+                : writeRow(old, form, Number(row.key), column, text, system),
+            );
           }}
           onRemove={(row) =>
             change(`${where}: ${row.label} taken out`, (old) => removeRow(old, form, Number(row.key)))
@@ -66,43 +79,16 @@ export function RowsGrid(props: TableProps & { readonly rows: RowsForm }): React
         />
       )}
       <div className="rule-rows-foot">
-        <button type="button" onClick={() => change(`${where}: a row added`, (old) => addRow(old, form))}>
+        <button
+          type="button"
+          onClick={(event) => {
+            change(`${where}: a row added`, (old) => addRow(old, form));
+            focusNewRow(event.currentTarget.closest('.rule-rows'), rows.length);
+          }}
+        >
           Add a row
         </button>
-        <SourceField key={form.place} {...props} />
       </div>
     </div>
-  );
-}
-
-/** The rows of one table come from one place. */
-function SourceField(props: TableProps & { readonly rows: RowsForm }): ReactNode {
-  const { rows: form, edits } = props;
-  const { draft, change } = edits;
-  const id = useId();
-  const { words, own } = sourceAt(draft.sources, form.place);
-  const [typed, setTyped] = useState<string | null>(null);
-  const take = (): void => {
-    if (typed !== null && typed.trim() !== (own ? words : ''))
-      change(`source of ${form.words.toLowerCase()}`, (old) => writeSource(old, form.place, typed));
-    setTyped(null);
-  };
-  return (
-    <span className="rule-source">
-      <label htmlFor={id}>Source of these rows</label>
-      <input
-        id={id}
-        value={typed ?? (own ? words : '')}
-        placeholder={own ? '' : words}
-        maxLength={400}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') take();
-          if (event.key === 'Escape') setTyped(null);
-        }}
-      />
-      <span className="on-paper">{own ? '' : words}</span>
-    </span>
   );
 }

@@ -35,7 +35,7 @@ export function ruleDifferences(
 /** Everything that rule tables say, by where it stands; rows by their first column, so that one put between
     others does not change those after it. */
 function allSaid(rules: RuleTables, system: UnitSystem): ReadonlyMap<string, Said> {
-  const { cells, rows } = draftOfRules(rules, 0);
+  const { cells, rows, sources } = draftOfRules(rules, 0);
   const said = new Map<string, Said>();
   const names = new Map<string, string>();
   for (const form of tableForms) {
@@ -46,8 +46,7 @@ function allSaid(rules: RuleTables, system: UnitSystem): ReadonlyMap<string, Sai
       const value = cells[place]?.kept;
       if (value !== undefined) said.set(place, { where, text: printValue(kind, value, system) });
     }
-    for (const { place, words, columns } of form.rows) {
-      names.set(place, `${form.words}: ${words}`);
+    for (const { place, columns } of form.rows) {
       const [first, ...others] = columns;
       for (const row of rows[place] ?? []) {
         if (first === undefined) continue;
@@ -55,10 +54,12 @@ function allSaid(rules: RuleTables, system: UnitSystem): ReadonlyMap<string, Sai
         const text = others.map(({ name, kind }) => printValue(kind, row.cells[name]?.kept, system));
         const where = `${form.words}: ${first.words} ${printValue(first.kind, limit, system)}`;
         said.set(`${place} ${String(limit)}`, { where, text: text.join(', ') });
+        if (row.source !== '')
+          said.set(`source ${place} ${String(limit)}`, { where: `Source of ${where}`, text: row.source });
       }
     }
   }
-  for (const [place, words] of Object.entries(rules.sources ?? {}))
+  for (const [place, words] of Object.entries(sources))
     said.set(`source ${place}`, { where: `Source of ${names.get(place) ?? place}`, text: words });
   return said;
 }

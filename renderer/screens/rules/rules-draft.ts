@@ -18,6 +18,8 @@ export interface DraftRow {
   readonly id: number;
   /** By the name of the column. */
   readonly cells: Readonly<Record<string, Cell>>;
+  /** '' where it is not given. */
+  readonly source: string;
 }
 
 export interface RulesDraft {
@@ -27,6 +29,7 @@ export interface RulesDraft {
   readonly tables: ReadonlySet<RuleName>;
   readonly cells: Readonly<Record<string, Cell>>;
   readonly rows: Readonly<Record<string, readonly DraftRow[]>>;
+  /** Of everything but rows, by place. */
   readonly sources: Readonly<Record<string, string>>;
   readonly catalogue: readonly CatalogueRow[];
   readonly nextId: number;
@@ -49,6 +52,7 @@ export function draftOfRules(
 ): Pick<RulesDraft, 'tables' | 'cells' | 'rows' | 'sources' | 'nextId'> {
   const cells: Record<string, Cell> = {};
   const rows: Record<string, readonly DraftRow[]> = {};
+  const sources: Record<string, string> = { ...rules.sources };
   let nextId = firstId;
   for (const form of tableForms) {
     for (const { place, path } of form.fields) {
@@ -57,18 +61,29 @@ export function draftOfRules(
     }
     for (const { place, path, columns } of form.rows) {
       const kept = (valueAt(rules, path) ?? []) as readonly Readonly<Record<string, unknown>>[];
-      rows[place] = kept.map((row) => {
+      rows[place] = kept.map((row, index) => {
         const id = nextId;
         nextId += 1;
         return {
           id,
           cells: Object.fromEntries(columns.map(({ key, name }) => [name, { kept: row[key] }])),
+          source: sourceOfRow(rules.sources ?? {}, place, index),
         };
       });
+      // They go with their rows from here on.
+      for (const known of Object.keys(sources))
+        if (known === place || known.startsWith(`${place}[`)) delete sources[known];
     }
   }
   const tables = new Set(tableForms.map(({ name }) => name).filter((name) => rules[name] !== undefined));
-  return { tables, cells, rows, sources: { ...rules.sources }, nextId };
+  return { tables, cells, rows, sources, nextId };
+}
+
+/** A row's own source, that of one of its cells, or that of all rows. */
+function sourceOfRow(sources: Readonly<Record<string, string>>, place: string, index: number): string {
+  const own = `${place}[${index}]`;
+  const ofCell = Object.keys(sources).find((known) => known.startsWith(`${own}.`));
+  return sources[own] ?? sources[ofCell ?? place] ?? '';
 }
 
 /** The rules as far as they can be read, and every cell that cannot be. */
@@ -83,14 +98,28 @@ export function rulesOfDraft(draft: RulesDraft): {
     for (const each of form.fields) readField(draft, form, each, rules, problems);
     for (const each of form.rows) readRows(draft, each, rules, problems);
   }
+  // What a number that is gone came from is told of nothing.
   const sources = Object.fromEntries(
-    Object.entries(draft.sources).filter(
-      ([place, words]) => words !== '' && draft.tables.has((place.split('.')[0] ?? '') as RuleName),
-    ),
+    Object.entries(draft.sources).filter(([place, words]) => words !== '' && isFilled(rules, place)),
   );
+  for (const form of tableForms.filter(({ name }) => draft.tables.has(name)))
+    for (const rows of form.rows) Object.assign(sources, rowSources(draft, rows));
   if (Object.keys(sources).length > 0) rules['sources'] = sources;
   // The forms name every key by its place in RuleTables; the core holds the whole against its shape again.
   return { rules, problems };
+}
+
+function isFilled(rules: Readonly<Record<string, unknown>>, place: string): boolean {
+  const within = (one: string): boolean => one === place || one.startsWith(`${place}.`);
+  return tableForms
+    .filter(({ name }) => rules[name] !== undefined)
+    .some(
+      (form) =>
+        form.name === place ||
+        [...form.fields, ...form.rows].some(
+          (one) => within(one.place) && valueAt(rules, one.path) !== undefined,
+        ),
+    );
 }
 
 function readField(
@@ -123,16 +152,34 @@ function isEmpty(cell: Cell | undefined, kind: CellKind): boolean {
   return cellText(cell, kind, 'metric').trim() === '';
 }
 
+/** Where all rows have one source, their list has it too: findings ask for either. */
+function rowSources(draft: RulesDraft, form: RowsForm): Readonly<Record<string, string>> {
+  const given = givenRows(draft, form).map(({ row }) => row.source);
+  const sources = Object.fromEntries(
+    given.flatMap((source, index) => (source === '' ? [] : [[`${form.place}[${index}]`, source]])),
+  );
+  const [shared, ...others] = new Set(given);
+  const isShared = shared !== undefined && shared !== '' && others.length === 0;
+  return isShared ? { ...sources, [form.place]: shared } : sources;
+}
+
+/** Rows in which something stands, each with its index on screen: an empty one is no row of the rules. */
+export function givenRows(
+  draft: RulesDraft,
+  form: RowsForm,
+): readonly { readonly row: DraftRow; readonly index: number }[] {
+  return (draft.rows[form.place] ?? [])
+    .map((row, index) => ({ row, index }))
+    .filter(({ row }) => form.columns.some(({ name, kind }) => !isEmpty(row.cells[name], kind)));
+}
+
 function readRows(
   draft: RulesDraft,
   form: RowsForm,
   rules: Record<string, unknown>,
   problems: Problem[],
 ): void {
-  // A row in which nothing stands yet is no row.
-  const given = (draft.rows[form.place] ?? [])
-    .map((row, index) => ({ row, index }))
-    .filter(({ row }) => form.columns.some(({ name, kind }) => !isEmpty(row.cells[name], kind)));
+  const given = givenRows(draft, form);
   if (given.length === 0 && form.optional) return;
   const values = given.map(({ row, index }) =>
     Object.fromEntries(

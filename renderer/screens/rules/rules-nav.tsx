@@ -39,13 +39,20 @@ export function RulesNav(props: {
         ))}
       </ul>
       <NewSystem taken={systems.map(({ code }) => code)} onBegin={props.onBegin} />
-      {draft === null ? null : <Parts {...props} draft={draft} />}
+      {draft === null ? null : (
+        <Parts
+          {...props}
+          draft={draft}
+          isNew={systems.some(({ code, isNew }) => code === draft.system && isNew)}
+        />
+      )}
     </nav>
   );
 }
 
 function Parts(props: {
   readonly draft: RulesDraft;
+  readonly isNew: boolean;
   readonly problems: readonly Problem[];
   readonly part: string;
 }): ReactNode {
@@ -70,7 +77,7 @@ function Parts(props: {
           const has = draft.tables.has(name);
           return part(name, words, noteOf(problems, name, has ? null : 'none'), has);
         })}
-        {part('versions', 'Versions', null, true)}
+        {props.isNew ? null : part('versions', 'Versions', null, true)}
       </ul>
     </>
   );

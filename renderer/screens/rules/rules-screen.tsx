@@ -9,7 +9,7 @@ import { useAddressQuery } from '../../client/query.ts';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { tableForms } from './all-forms.ts';
 import { CatalogueView } from './catalogue-view.tsx';
-import { ChangesPart } from './changes-part.tsx';
+import { ChangeList, ChangesPart } from './changes-part.tsx';
 import { type DraftEdits, useBeginSystem, useNewSystems, useRulesDraft } from './draft-store.ts';
 import { ExamplePane } from './example-pane.tsx';
 import { RuleTableView } from './rule-table-view.tsx';
@@ -117,6 +117,7 @@ function Rules(props: {
         <aside className="pane side rules-side" aria-label="Example and what changes">
           <ChangesPart checked={checked} />
           <ExamplePane draft={edits.draft} checked={checked} />
+          <ChangeList checked={checked} />
         </aside>
       </div>
       <CautionLine about="Rule tables are as they were entered; a figure marked default has no source." />

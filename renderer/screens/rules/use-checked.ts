@@ -3,8 +3,11 @@ import { useMemo } from 'react';
 import type { RuleTables } from '../../../core/catalogue/rules.ts';
 import type { Refused } from '../../client/refused.ts';
 import { useCore } from '../../client/core.tsx';
+import { useUnits } from '../../parts/units.tsx';
 import { changedComponents } from './catalogue-draft.ts';
+import { draftFromBook } from './draft-store.ts';
 import { placed } from './problem-places.ts';
+import { inWords } from './problem-words.ts';
 import { type Problem, type RulesDraft, rulesOfDraft } from './rules-draft.ts';
 import type { BookComponent, RulesCheck, RulesRead } from './rules-shapes.ts';
 
@@ -23,10 +26,12 @@ export interface Checked {
 }
 
 export function useChecked(draft: RulesDraft, read: RulesRead | undefined): Checked {
+  const { system } = useUnits();
   const { rules, components, unread, isChanged } = useMemo(() => {
     const tables = rulesOfDraft(draft);
     const catalogue = changedComponents(draft.system, draft.catalogue);
-    const before = read === undefined ? '{}' : inOrder(read.rules);
+    // The book's rules in the form in which this screen writes the same.
+    const before = read === undefined ? '' : inOrder(rulesOfDraft(draftFromBook(read)).rules);
     return {
       rules: tables.rules,
       components: catalogue.components,
@@ -46,8 +51,8 @@ export function useChecked(draft: RulesDraft, read: RulesRead | undefined): Chec
       message,
       ...(hint === undefined ? {} : { hint }),
     }));
-    return [...unread, ...placed(found, draft.catalogue)];
-  }, [unread, current, draft.catalogue]);
+    return [...unread, ...placed(found, draft).map((problem) => inWords(problem, system))];
+  }, [unread, current, draft, system]);
   return {
     rules,
     components,

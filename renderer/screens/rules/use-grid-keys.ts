@@ -47,7 +47,8 @@ export function useGridKeys(
         : { row: at, column, editing: null, wanted: false },
     );
   const edit = (at: number, column: number): void => {
-    if (rows[at]?.cells[column]?.kind != null) setFocus({ row: at, column, editing: '', wanted: false });
+    const kind = rows[at]?.cells[column]?.kind ?? null;
+    if (kind !== null) setFocus({ row: at, column, editing: '', wanted: false });
   };
   const end: EditEnd = (text, next) => {
     if (row !== undefined && text !== null && text !== cell?.text) acts.onWrite(row, focus.column, text);
@@ -63,8 +64,8 @@ export function useGridKeys(
     else if (control && event.key.toLowerCase() === 'c') {
       if (getSelection()?.isCollapsed === false) return;
       void navigator.clipboard.writeText(cell.text);
-    } else if (control) return;
-    else if (event.key === 'Delete' && row.canGo === true && acts.onRemove !== undefined) acts.onRemove(row);
+    } else if (control && event.key === 'Delete' && row.canGo === true) acts.onRemove?.(row);
+    else if (control) return;
     else if (cell.kind === null) return;
     else if (event.key === 'Escape') {
       if (cell.problem === undefined) return;
