@@ -57,18 +57,35 @@ export function arrangeWall(
   }
   const pool = poolOf(classes, counts);
   const used = panelsUsed(classes, counts);
+  const arranged = filled.map(({ leg, walk }, index) => ({
+    leg,
+    units: placeUnits(task, classes, leg, orderWay(ways[index] ?? [], walk.isLevel, classes), pool),
+  }));
+  const coveredNm = arranged.reduce((sum, each) => sum + coveredBy(each), 0);
+  proven &&= coveredNm === filled.reduce((sum, { walk }) => sum + walk.coveredNm, 0);
   return {
-    legs: filled.map(({ leg, walk }, index) => ({
-      leg,
-      units: placeUnits(task, classes, leg, orderWay(ways[index] ?? [], walk.isLevel, classes), pool),
-    })),
+    legs: arranged,
     short: shortOf(used, task.stock),
-    coveredNm: filled.reduce((sum, { walk }) => sum + walk.coveredNm, 0),
+    coveredNm,
     fillerNm: ways.flat().reduce((sum, { step }) => sum + fillerOf(step), 0),
     panelCount: [...used.values()].reduce((sum, count) => sum + count, 0),
     alone: filled.reduce((sum, { walk }) => sum + walk.alone, 0),
     proven,
   };
+}
+
+/** Face of both sides that gangs on paper cover, less what of them reaches beyond the leg. */
+function coveredBy({ leg, units }: ArrangedLeg): number {
+  return (['A', 'B'] as const).reduce((sum, side) => {
+    const [from, to] = [leg.from[side], leg.to[side]];
+    const [leastNm, mostNm] = [from.atNm + from.cornerLegNm, to.atNm - to.cornerLegNm];
+    return units[side]
+      .filter(({ unit }) => unit.kind === 'piece' && unit.piece.made.kind === 'design')
+      .reduce((all, { fromNm, widthNm }) => {
+        const insideNm = Math.min(fromNm + widthNm, mostNm) - Math.max(fromNm, leastNm);
+        return all + insideNm;
+      }, sum);
+  }, 0);
 }
 
 function fillerOf(step: StateStep['step']): number {

@@ -1,5 +1,6 @@
 // A leg of the wall as its two faces: where each begins and ends in the one measure along the leg that both share,
 // which corner pieces stand there, and what may reach beyond. The measure is that of side A: 0 is where its face begins.
+import { never } from '../answer.ts';
 import type { EdgeKind } from '../catalogue/edges.ts';
 import type { CornerPieces } from './wall-corners.ts';
 import type { Hole } from './wall-pieces.ts';
@@ -78,6 +79,8 @@ function endFace(atNm: number, end: WallEnd, outward: 1 | -1): FaceEnd {
       return { ...bare, atNm: atNm + outward * end.lapNm, edge: 'against-concrete' };
     case 'next-pour':
       return { ...bare, atNm, edge: 'next-gang' };
+    default:
+      return never(end);
   }
 }
 

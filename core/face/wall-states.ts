@@ -128,10 +128,13 @@ export class StateNumbers {
   }
 }
 
+function waitingKey(holes: Waiting): string {
+  return holes.map(({ alongNm, level }) => `${alongNm}/${level}`).join(',');
+}
+
 function stateKey({ aheadNm, waiting, edge, finished, filled }: WallState): string {
-  const holes = (list: Waiting): string => list.map(({ alongNm, level }) => `${alongNm}/${level}`).join(',');
   const flags = [finished.A, finished.B, filled.A, filled.B].map(Number).join('');
-  return `${flags} ${aheadNm} ${holes(waiting.A)} ${holes(waiting.B)} ${edge.A.join()} ${edge.B.join()}`;
+  return `${flags} ${aheadNm} ${waitingKey(waiting.A)} ${waitingKey(waiting.B)} ${edge.A.join()} ${edge.B.join()}`;
 }
 
 /** Only pieces with a hole at their very edge make it matter what is at the front. */

@@ -2,6 +2,7 @@
 // then the fewest panels: as whole numbers of times that each step between two states is done, of each piece that is
 // used, and of panels that are short. A way through a leg is a walk from its first state to its last, so what comes
 // into a state goes out of it; that the walk hangs together is demanded where an answer breaks it (walkOf).
+import { never } from '../answer.ts';
 import type { StateStep, Walk } from './wall-walk.ts';
 import type { LegToFill } from './wall-steps.ts';
 import type { PieceClass } from './wall-pieces.ts';
@@ -87,6 +88,15 @@ function stepsAtMost({ lengthNm, overhangNm, classes }: LegToFill): number {
   return Math.ceil((lengthNm.A + lengthNm.B + 2 * overhangNm) / narrowest) + 1;
 }
 
+/** More than both sides of a leg cannot be covered, even with what reaches beyond it. */
+function mostCovered({ lengthNm, overhangNm }: LegToFill): number {
+  return lengthNm.A + lengthNm.B + 2 * overhangNm;
+}
+
+function equal(entries: readonly [number, number][], value: number): ModelRow {
+  return { least: value, most: value, entries };
+}
+
 /** In and out of every state; as long as the leg is on either side; as much covered and alone as the best. */
 function legRows(walk: Walk, leg: LegToFill, columns: readonly number[], unit: number): readonly ModelRow[] {
   const atState = new Map<number, Map<number, number>>();
@@ -110,11 +120,6 @@ function legRows(walk: Walk, leg: LegToFill, columns: readonly number[], unit: n
     const length = coveredBy(step, leg);
     if (length > 0) covered.push([column, length / unit]);
   }
-  const equal = (entries: readonly [number, number][], value: number): ModelRow => ({
-    least: value,
-    most: value,
-    entries,
-  });
   return [
     ...[...atState].map(([state, entries]) =>
       equal(
@@ -124,7 +129,10 @@ function legRows(walk: Walk, leg: LegToFill, columns: readonly number[], unit: n
     ),
     equal(along.A, 0),
     equal(along.B, 0),
-    ...(covered.length > 0 ? [equal(covered, walk.coveredNm / unit)] : []),
+    // what of a gang on paper reaches beyond the leg covers none of it: whoever places the gangs looks again
+    ...(covered.length > 0
+      ? [{ least: walk.coveredNm / unit, most: mostCovered(leg) / unit, entries: covered }]
+      : []),
     ...(alone.length > 0 ? [equal(alone, walk.alone - walk.aloneAtStart)] : []),
   ];
 }
@@ -146,6 +154,8 @@ function lengthOf(step: StateStep['step'], side: SideName, leg: LegToFill, unit:
     case 'finish':
       if (step.side !== side || step.isFilled) return 0;
       return -whole((leg.lengthNm[side] + step.overhangNm) / unit);
+    default:
+      return never(step);
   }
 }
 

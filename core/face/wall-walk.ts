@@ -1,6 +1,7 @@
 // The best way to fill both faces of one leg where every panel is there as often as it is wanted: dynamic programming
 // over places along the leg and states. It also tells every step that some best way takes, from which the stock then
 // decides (wall-stock-model.ts).
+import { never } from '../answer.ts';
 import { LegSteps, type LegToFill, type Spot, type Step, type WalkLimits } from './wall-steps.ts';
 import { StateNumbers } from './wall-states.ts';
 import type { SideName } from './wall.ts';
@@ -188,6 +189,8 @@ class Walking {
         };
       case 'finish':
         return { covered: 0, second: 0, overhangNm: step.overhangNm };
+      default:
+        return never(step);
     }
   }
 }
