@@ -38,6 +38,8 @@ export function legToFill(task: WallTask, pieces: Pieces, leg: Leg): LegToFill {
   const reachableNm = sumsOf(widths, Math.max(lengthNm.A, lengthNm.B) + overhangNm);
   const fillers = (side: SideName): readonly number[] =>
     fillersOf(lengthNm[side], overhangNm, reachableNm, task.maximumFillerNm);
+  const facedBy = (fromNm: number, toNm: number): LegToFill['facedNm']['A'] =>
+    isTurned ? { fromNm: -toNm, toNm: -fromNm } : { fromNm, toNm };
   const startNm = (side: SideName): number => (isTurned ? -near[side].atNm : near[side].atNm);
   return {
     classes: pieces.classes.map(({ widthNm, holes, isDesign, pieces: [first] }) => ({
@@ -51,6 +53,7 @@ export function legToFill(task: WallTask, pieces: Pieces, leg: Leg): LegToFill {
     endCorner: { A: corner('A', 'far'), B: corner('B', 'far') },
     lengthNm,
     overhangNm,
+    facedNm: { A: facedBy(leg.from.B.atNm, leg.to.B.atNm), B: facedBy(leg.from.A.atNm, leg.to.A.atNm) },
     toleranceNm: task.tieToleranceNm,
     fillersNm: { A: fillers('A'), B: fillers('B') },
     reachableNm,

@@ -28,6 +28,8 @@ export interface LegToFill {
   /** Of the panels, between the corner pieces. */
   readonly lengthNm: BySide<number>;
   readonly overhangNm: number;
+  /** Where the other side's face faces this side's: a hole beyond faces no form, and waits for no partner. */
+  readonly facedNm: BySide<{ readonly fromNm: number; readonly toNm: number }>;
   readonly toleranceNm: number;
   /** Widths that a filler of the side can have. A side with a filler does not reach beyond the leg. */
   readonly fillersNm: BySide<readonly number[]>;
@@ -91,7 +93,7 @@ export class LegSteps {
     let spot: Spot = { alongNm: leg.startNm.A, state: emptyState(leg.startNm.B - leg.startNm.A), alone: 0 };
     for (const side of ['A', 'B'] as const) {
       const { legNm, holes } = leg.startCorner[side];
-      const moved = this.moved(spot, side, legNm, holes);
+      const moved = this.moved(spot, side, legNm, this.faced(spot, side, holes));
       spot = { ...moved, alone: spot.alone + moved.alone };
     }
     return spot;
@@ -160,7 +162,9 @@ export class LegSteps {
     if (state.finished[side]) return;
     const overhangNm = -this.leftNm(spot, side);
     if (overhangNm < 0 || overhangNm > (state.filled[side] ? 0 : leg.overhangNm)) return;
-    const done = finish(state, side, leg.endCorner[side], leg.toleranceNm);
+    const { legNm, holes } = leg.endCorner[side];
+    const corner = { legNm, holes: this.faced(spot, side, holes) };
+    const done = finish(state, side, corner, leg.toleranceNm);
     const alongNm = spot.alongNm + (side === 'A' ? leg.endCorner.A.legNm : 0);
     const moved = { alongNm, state: this.plain(done.state), alone: done.alone };
     if (this.allows(moved))
@@ -173,6 +177,8 @@ export class LegSteps {
 
   private withPiece(spot: Spot, side: SideName, number: number): Spot {
     const { widthNm, holes } = this.leg.classes[number] ?? { widthNm: 0, holes: { A: [], B: [] } };
+    const faced = this.faced(spot, side, holes[side]);
+    if (faced.length < holes[side].length) return this.moved(spot, side, widthNm, faced);
     const ways = this.led.get(spot.state) ?? new Map<number, Placed>();
     this.led.set(spot.state, ways);
     const way = number * 2 + (side === 'A' ? 0 : 1);
@@ -183,6 +189,14 @@ export class LegSteps {
       return moved;
     }
     return { ...known, alongNm: spot.alongNm + (side === 'A' ? widthNm : 0) };
+  }
+
+  /** Those of a piece placed next that face the other side's form. */
+  private faced({ alongNm, state }: Spot, side: SideName, holes: readonly Hole[]): readonly Hole[] {
+    const frontNm = side === 'A' ? alongNm : alongNm + state.aheadNm;
+    const { fromNm, toNm } = this.leg.facedNm[side];
+    const isFaced = ({ alongNm: at }: Hole): boolean => frontNm + at >= fromNm && frontNm + at <= toNm;
+    return holes.every(isFaced) ? holes : holes.filter(isFaced);
   }
 
   private moved(spot: Spot, side: SideName, widthNm: number, holes: readonly Hole[]): Spot {

@@ -23,23 +23,28 @@ export function legTies(
 ): LegTies {
   const [a, b] = [holesOf(system, leg, 'A', gangs.A), holesOf(system, leg, 'B', gangs.B)];
   const { pairs, alone } = pairHoles(a, b, toleranceNm);
+  const [ofA, ofB] = alone;
+  const findings = [
+    ...ofA.map((hole) => aloneFinding(leg, 'A', hole)),
+    ...ofB.map((hole) => aloneFinding(leg, 'B', hole)),
+  ];
   return {
     pairs: pairs.length,
-    alone: alone[0].length + alone[1].length,
-    findings: [
-      ...alone[0].map((hole) => aloneFinding(leg, 'A', hole)),
-      ...alone[1].map((hole) => aloneFinding(leg, 'B', hole)),
-    ],
+    alone: findings.filter(({ severity }) => severity === 'stop').length,
+    findings,
   };
 }
 
+/** Beyond the face of the other side, at the outside of a corner or past the pour's end, no form stands opposite. */
 function aloneFinding(leg: Leg, side: SideName, { xNm, yNm }: PointNm): Finding {
-  return {
-    rule: 'ties-through',
-    severity: 'stop',
-    message: `The tie hole of side ${side} has no hole opposite.`,
-    where: `side ${side}, leg ${leg.index + 1}, ${shown(xNm)} along, ${shown(yNm)} up`,
-  };
+  const other = side === 'A' ? 'B' : 'A';
+  const where = `side ${side}, leg ${leg.index + 1}, ${shown(xNm)} along, ${shown(yNm)} up`;
+  if (xNm < leg.from[other].atNm || xNm > leg.to[other].atNm) {
+    const message = `The tie hole of side ${side} faces no form: it is plugged, and what it held is held otherwise.`;
+    return { rule: 'ties-face-no-form', severity: 'caution', message, where };
+  }
+  const message = `The tie hole of side ${side} has no hole opposite.`;
+  return { rule: 'ties-through', severity: 'stop', message, where };
 }
 
 /** Along the leg and above the foot of the form, each place once. */

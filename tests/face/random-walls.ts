@@ -6,7 +6,12 @@ import type { Dice } from '../gang/random-designs.ts';
 
 export const inchNm = 25_400_000;
 
-export function wallSystem(widths: readonly number[], heights: readonly number[], holeIn = 2): PanelSystem {
+export function wallSystem(
+  widths: readonly number[],
+  heights: readonly number[],
+  holeIn = 2,
+  cornersWithHoles = false,
+): PanelSystem {
   const panels = heights.flatMap((height) =>
     widths.map((width): Panel => ({
       code: `P${width}x${height}`,
@@ -33,6 +38,9 @@ export function wallSystem(widths: readonly number[], heights: readonly number[]
         widthNm: 12 * inchNm,
         heightNm: height * inchNm,
         canShrink: true,
+        ...(cornersWithHoles && {
+          tieHolesNm: [12, height - 12].map((y): [number, number] => [(12 - holeIn) * inchNm, y * inchNm]),
+        }),
       },
       {
         code: `OC${height}`,

@@ -62,7 +62,7 @@ export interface HoleInPlan {
 export function holesInPlan(
   system: PanelSystem,
   wall: Wall,
-  { gangs, designs }: WallProposal,
+  { gangs, designs, rowsNm }: WallProposal,
 ): readonly HoleInPlan[] {
   const plans = legsInPlan(wall);
   const panels = new Map<string, Panel>(system.panels.map((panel) => [panel.code, panel]));
@@ -97,5 +97,47 @@ export function holesInPlan(
       }
     }
   }
+  for (const hole of cornerHoles(system, wall, plans, rowsNm))
+    found.set(`${hole.side} ${hole.leg} ${hole.at}`, hole);
   return [...found.values()];
+}
+
+/** Inside corners stand with a leg along either face that meets there; their holes are measured from the corner. */
+function cornerHoles(
+  system: PanelSystem,
+  wall: Wall,
+  plans: readonly LegInPlan[],
+  rowsNm: readonly number[],
+): readonly HoleInPlan[] {
+  const corners = system.components.filter(({ kind }) => kind === 'inside-corner');
+  const rows = rowsNm.flatMap((row) => corners.filter(({ heightNm }) => heightNm === row));
+  return wall.turns.flatMap((turn, index) => {
+    const side = turn === 'left' ? ('B' as const) : ('A' as const);
+    const [before, after] = [plans[index]!, plans[(index + 1) % plans.length]!];
+    let bottomNm = 0;
+    return rows.flatMap((piece) => {
+      const at = bottomNm;
+      bottomNm += piece.heightNm ?? 0;
+      return (piece.tieHolesNm ?? []).flatMap(([x, y]) => {
+        const end = side === 'A' ? before.lengthNm : before.bToNm;
+        const start = side === 'A' ? 0 : after.bFromNm;
+        const of = (plan: LegInPlan, leg: number, alongNm: number): HoleInPlan => {
+          const faceNm = side === 'A' ? 0 : wall.thicknessNm;
+          const place = (acrossNm: number): string =>
+            `${plan.from.x + plan.along.x * alongNm + plan.across.x * acrossNm} ${
+              plan.from.y + plan.along.y * alongNm + plan.across.y * acrossNm
+            } ${at + y}`;
+          return {
+            leg,
+            side,
+            alongNm,
+            heightNm: at + y,
+            at: place(faceNm),
+            opposite: place(wall.thicknessNm - faceNm),
+          };
+        };
+        return [of(before, index, end - x), of(after, (index + 1) % plans.length, start + x)];
+      });
+    });
+  });
 }
