@@ -33,7 +33,6 @@ export function ChangeList(props: { readonly checked: Checked }): ReactNode {
 
 function Words(props: { readonly checked: Checked }): ReactNode {
   const { isChanged, problems, changes, error } = props.checked;
-  if (!isChanged) return <p className="soft">Nothing here differs from the book.</p>;
   if (problems.length > 0)
     return (
       <p className="short-word">
@@ -42,6 +41,7 @@ function Words(props: { readonly checked: Checked }): ReactNode {
           : `${problems.length} places are refused; nothing is saved until they are mended.`}
       </p>
     );
+  if (!isChanged) return <p className="soft">Nothing here differs from the book.</p>;
   if (error !== null) return <p className="short-word">{error.message}</p>;
   if (changes === undefined) return <p className="soft">Taking the designs off again …</p>;
   const { length } = changes.changes;

@@ -128,7 +128,8 @@ function Cell(props: {
     <td
       ref={ref}
       className={classes.filter(Boolean).join(' ')}
-      tabIndex={focused ? 0 : -1}
+      // While it is written in, its field is what the keys and the pointer find.
+      tabIndex={editing === null ? (focused ? 0 : -1) : undefined}
       aria-readonly={cell.kind === null}
       aria-invalid={problem === undefined ? undefined : true}
       aria-describedby={problem === undefined ? undefined : whyId}

@@ -66,7 +66,12 @@ export function RuleTableView(props: TableProps): ReactNode {
           <p className="soft rule-hint off-paper">
             A length without a unit is taken as {system === 'us' ? 'inches' : 'millimetres'}, a weight as{' '}
             {unitOf({ as: 'weight' }, system)}. Empty cells show what holds then. A source that is not given
-            is told as <em>default</em>. <kbd>Ctrl+Delete</kbd> takes a row out.
+            is told as <em>default</em>.{' '}
+            {form.rows.length === 0 ? null : (
+              <>
+                <kbd>Ctrl+Delete</kbd> takes a row out.
+              </>
+            )}
           </p>
         </>
       ) : (

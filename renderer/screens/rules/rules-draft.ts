@@ -137,7 +137,7 @@ function readField(
   if (!isNeeded(draft, form, field) || problems.at(-1)?.place === field.place) return;
   problems.push({
     place: field.place,
-    message: `${form.words}: "${field.words}" is empty, and the table cannot do without it.`,
+    message: `"${field.words}" is empty, and the table cannot do without it.`,
   });
 }
 

@@ -114,7 +114,13 @@ function Rules(props: {
             <VersionsView read={read} edits={edits} checked={checked} />
           )}
         </div>
-        <aside className="pane side rules-side" aria-label="Example and what changes">
+        <aside
+          className="pane side rules-side"
+          aria-label="Example and what changes"
+          // It may be longer than the window and hold nothing else that takes the focus: arrows scroll it.
+          // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- as above
+          tabIndex={0}
+        >
           <ChangesPart checked={checked} />
           <ExamplePane draft={edits.draft} checked={checked} />
           <ChangeList checked={checked} />
