@@ -13,6 +13,7 @@ import { innerSide, panelLengthNm } from './wall-legs.ts';
 import { closureItems, cornerItems, meetingItems, stopEndItems } from './wall-loose.ts';
 import { legTies } from './wall-ties.ts';
 import type {
+  AloneHole,
   LooseItem,
   ProposalOrder,
   ProposedDesign,
@@ -45,7 +46,8 @@ export function proposalOf(
       formNm,
     ),
   ];
-  let [pairs, alone] = [0, 0];
+  const aloneHoles: AloneHole[] = [];
+  let pairs = 0;
   for (const { leg, units } of arranged.legs) {
     const faces = { A: partFace(task, rowsNm, leg, 'A', units), B: partFace(task, rowsNm, leg, 'B', units) };
     for (const side of sides) {
@@ -67,8 +69,9 @@ export function proposalOf(
     const ties = legTies(system, leg, { A: faces.A.gangs, B: faces.B.gangs }, task.tieToleranceNm);
     findings.push(...ties.findings, ...fillersApart(leg.index, units));
     pairs += ties.pairs;
-    alone += ties.alone;
+    aloneHoles.push(...ties.alone);
   }
+  const alone = aloneHoles.filter(({ facesForm }) => facesForm).length;
   if (pairs > 0) loose.push(tieItem(system, pairs));
   const lengthNm = arranged.legs.reduce(
     (sum, { leg }) => sum + panelLengthNm(leg, 'A') + panelLengthNm(leg, 'B'),
@@ -90,6 +93,7 @@ export function proposalOf(
     designs: designs.all(),
     gangs,
     loose,
+    alone: aloneHoles,
     short: arranged.short,
     findings: [...findings, ...designs.findings()],
   };

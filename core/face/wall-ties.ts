@@ -7,11 +7,11 @@ import { pairHoles } from '../gang/tie-pairs.ts';
 import { tieHoles } from '../gang/ties.ts';
 import type { FaceGang } from './wall-gangs.ts';
 import type { FaceEnd, Leg } from './wall-legs.ts';
-import type { SideName } from './wall.ts';
+import type { AloneHole, SideName } from './wall.ts';
 
 export interface LegTies {
   readonly pairs: number;
-  readonly alone: number;
+  readonly alone: readonly AloneHole[];
   readonly findings: readonly Finding[];
 }
 
@@ -24,22 +24,23 @@ export function legTies(
   const [a, b] = [holesOf(system, leg, 'A', gangs.A), holesOf(system, leg, 'B', gangs.B)];
   const { pairs, alone } = pairHoles(a, b, toleranceNm);
   const [ofA, ofB] = alone;
-  const findings = [
-    ...ofA.map((hole) => aloneFinding(leg, 'A', hole)),
-    ...ofB.map((hole) => aloneFinding(leg, 'B', hole)),
+  const without = [
+    ...ofA.map((hole) => aloneHole(leg, 'A', hole)),
+    ...ofB.map((hole) => aloneHole(leg, 'B', hole)),
   ];
-  return {
-    pairs: pairs.length,
-    alone: findings.filter(({ severity }) => severity === 'stop').length,
-    findings,
-  };
+  return { pairs: pairs.length, alone: without, findings: without.map(aloneFinding) };
 }
 
 /** Beyond the face of the other side, at the outside of a corner or past the pour's end, no form stands opposite. */
-function aloneFinding(leg: Leg, side: SideName, { xNm, yNm }: PointNm): Finding {
+function aloneHole(leg: Leg, side: SideName, { xNm, yNm }: PointNm): AloneHole {
   const other = side === 'A' ? 'B' : 'A';
-  const where = `side ${side}, leg ${leg.index + 1}, ${shown(xNm)} along, ${shown(yNm)} up`;
-  if (xNm < leg.from[other].atNm || xNm > leg.to[other].atNm) {
+  const facesForm = xNm >= leg.from[other].atNm && xNm <= leg.to[other].atNm;
+  return { side, leg: leg.index, alongNm: xNm, heightNm: yNm, facesForm };
+}
+
+function aloneFinding({ side, leg, alongNm, heightNm, facesForm }: AloneHole): Finding {
+  const where = `side ${side}, leg ${leg + 1}, ${shown(alongNm)} along, ${shown(heightNm)} up`;
+  if (!facesForm) {
     const message = `The tie hole of side ${side} faces no form: it is plugged, and what it held is held otherwise.`;
     return { rule: 'ties-face-no-form', severity: 'caution', message, where };
   }

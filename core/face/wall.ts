@@ -149,6 +149,16 @@ export interface LooseItem {
   };
 }
 
+/** A tie hole without a partner opposite, in its place; `facesForm` is false where nothing stands opposite. */
+export interface AloneHole {
+  readonly side: SideName;
+  readonly leg: number;
+  readonly alongNm: number;
+  /** Above the foot of the form. */
+  readonly heightNm: number;
+  readonly facesForm: boolean;
+}
+
 /** Why a proposal is there: by the whole order, by it among those without tie stops, or with new gangs only. */
 export type ProposalOrder = 'first' | 'no-tie-stops' | 'new-gangs';
 
@@ -161,6 +171,7 @@ export interface WallProposal {
   readonly designs: readonly ProposedDesign[];
   readonly gangs: readonly StandingGang[];
   readonly loose: readonly LooseItem[];
+  readonly alone: readonly AloneHole[];
   /** Panels beyond the stock, by code. */
   readonly short: Readonly<Record<string, number>>;
   /** Of this proposal; where they are is told in words: side, leg, along, up. */

@@ -119,6 +119,16 @@ export const wallProposal = z.strictObject({
       ),
     }),
   ),
+  /** Tie holes without a partner opposite. */
+  alone: z.array(
+    z.strictObject({
+      side,
+      leg: z.int(),
+      alongNm: lengthNm,
+      heightNm: lengthNm,
+      facesForm: z.boolean(),
+    }),
+  ),
   short: z.record(z.string(), z.int()),
   findings: z.array(finding),
 });
