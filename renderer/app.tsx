@@ -16,6 +16,7 @@ import { EditScreen, NewScreen } from './screens/designs/edit/editor-screen.tsx'
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
 import { PickScreen } from './screens/designs/pick/pick-panel.tsx';
 import { RevisionsScreen } from './screens/designs/revisions/revisions-screen.tsx';
+import { FillScreen } from './screens/fill/fill-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
 import { RulesScreen } from './screens/rules/rules-screen.tsx';
 import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
@@ -77,6 +78,7 @@ function Doors(): ReactNode {
               <Route path="/designs/:code/revisions" component={RevisionsScreen} />
               <Route path="/designs/:code/pick" component={PickScreen} />
               <Route path="/designs/:code?" component={DesignsScreen} />
+              <Route path="/fill" component={FillScreen} />
               <Route path="/sheets/assembly/:code">
                 {({ code }) => <SheetScreen kind="assembly" code={decodeURIComponent(code)} />}
               </Route>

@@ -30,6 +30,7 @@ export function useActions(): readonly PaletteItem[] {
       action('wall', 'Board on the wall', () => navigate('/board?wall=1')),
       action('print', 'Print this screen', printScreen),
       action('design', 'New design', () => navigate('/designs/new')),
+      action('fill', 'Fill a wall', () => navigate('/fill')),
       action('import', 'Import a file', () => navigate('/book')),
       action('check', 'Check the book', () => navigate('/book')),
       action('copy', 'Write a copy of the book', () => navigate('/book')),

@@ -22,6 +22,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'booking', address: '/yard?slip=open' },
   { name: 'pours', address: '/pours' },
   { name: 'pour', address: '/pours/P08' },
+  { name: 'fill', address: '/fill' },
   { name: 'pick', address: '/designs/GA/pick' },
   { name: 'rules', address: '/rules/OMB?table=locks' },
   { name: 'catalogue', address: '/rules/OMB?table=components' },

@@ -1,0 +1,17 @@
+// What was typed on this screen before somebody went elsewhere and came back; it lasts as long as the window.
+import type { Asked, FillTexts } from './fill-texts.ts';
+
+interface Typed {
+  readonly texts: FillTexts;
+  readonly asked: Asked | null;
+}
+
+const before: { typed: Typed | null } = { typed: null };
+
+export function typedBefore(): Typed | null {
+  return before.typed;
+}
+
+export function rememberTyped(typed: Typed): void {
+  before.typed = typed;
+}
