@@ -25,7 +25,10 @@ export function Shell(props: {
   useMenu();
   useKeptFocus();
   const [path] = useLocation();
-  const here = screens.find((screen) => path.startsWith(screen.path))?.name ?? sheetNameAt(path) ?? 'Board';
+  const here =
+    screens.find((screen) => path.startsWith(screen.path))?.name ??
+    sheetNameAt(path) ??
+    (path === '/fill' ? 'Designs' : 'Board');
   useEffect(() => {
     document.title = `${here}${job === null ? '' : ` · ${job.code} ${job.name}`} · Regang`;
   }, [here, job]);

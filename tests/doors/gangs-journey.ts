@@ -100,6 +100,41 @@ export async function changesABand(page: Page): Promise<void> {
   await page.getByText('by rule table 2').waitFor();
 }
 
+/** Fills both sides of a wall from what is ready in the yard, keeps its gangs and opens one of them. */
+export async function fillsAWall(page: Page): Promise<void> {
+  await goToScreen(page, '/fill');
+  const entries = page.getByRole('form', { name: 'What is to be formed' });
+  await entries.getByLabel('Legs on the face of side A, with their turns').fill('24 lef 12');
+  await entries.getByRole('alert').getByText('Maybe write it like').waitFor();
+  expect(await page.getByRole('button', { name: 'Propose gangs' }).isDisabled()).toBe(true);
+  await entries.getByLabel('Legs on the face of side A, with their turns').fill('24');
+  await entries.getByLabel('Length').fill('12');
+  await entries.getByLabel('gangs already on paper first').uncheck();
+  await entries.getByRole('radio', { name: 'what is ready' }).click();
+  await entries.getByLabel(/^ENN /u).check();
+  await page.getByRole('button', { name: 'Propose gangs' }).click();
+  await page.getByText('Proven: nothing better exists.').waitFor();
+  await page.getByText('every tie through').waitFor();
+  // 24 ft on both sides in gangs of 12 ft: two on a side.
+  const faces = page.getByRole('img', { name: /^Both faces unfolded/u });
+  expect(await faces.getAttribute('aria-label')).toMatch(
+    /side A: G\d+ new, G\d+ new; side B: G\d+ new, G\d+ new$/u,
+  );
+  const gangs = page.getByRole('region', { name: 'New gangs' });
+  for (const hours of await gangs.getByLabel(/^Hours to /u).all()) await hours.fill('1.5');
+  // The two are each other's mirror image: both as left hands are refused, and nothing is kept.
+  const hands = await gangs.getByLabel(/^Hand of /u).all();
+  expect(hands).toHaveLength(2);
+  for (const hand of hands) await hand.selectOption('left');
+  await gangs.getByRole('button', { name: 'Keep these gangs' }).click();
+  await gangs.getByRole('alert').getByText('is the mirror image of').waitFor();
+  await hands[1]?.selectOption('right');
+  await gangs.getByRole('button', { name: 'Keep these gangs' }).click();
+  await gangs.getByText('Kept:').waitFor();
+  await gangs.getByRole('link').first().click();
+  await page.getByRole('application', { name: /Elevation of G\d+ .*12'-0" high/u }).waitFor();
+}
+
 /** Enters how it is picked, then prints both sheets and reads out of them what the screen said. */
 export async function printsBothSheets(door: OpenDoor, folder: string): Promise<void> {
   const { page } = door;

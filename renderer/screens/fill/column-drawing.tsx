@@ -1,7 +1,7 @@
 // Halves of a column unfolded, to scale, with the fold as a broken line.
 import type { ReactNode } from 'react';
 import type { Panel } from '../../../core/catalogue/component.ts';
-import type { Proposal } from './face-places.ts';
+import type { Proposal } from './fill-shapes.ts';
 
 const highPx = 200;
 

@@ -1,9 +1,8 @@
 // Both faces of a wall unfolded, leg by leg beside each other, side A over side B in one measure along the leg, so that
 // what faces each other stands over each other. Side B is drawn as it lies along the wall, not from its own back.
 import type { Panel } from '../../../core/catalogue/component.ts';
-import type { Output } from '../../client/core.tsx';
+import type { Proposal } from './fill-shapes.ts';
 
-export type Proposal = Output<'fill.propose'>['proposals'][number];
 export type SideName = 'A' | 'B';
 
 export interface Box {

@@ -3,14 +3,8 @@
 import { type ReactNode, useId, useMemo } from 'react';
 import type { Panel } from '../../../core/catalogue/component.ts';
 import { useUnits } from '../../parts/units.tsx';
-import {
-  type DrawnFaces,
-  drawnFaces,
-  type DrawnGang,
-  type DrawnLeg,
-  type Proposal,
-  type SideName,
-} from './face-places.ts';
+import { type DrawnFaces, drawnFaces, type DrawnGang, type DrawnLeg, type SideName } from './face-places.ts';
+import type { Proposal } from './fill-shapes.ts';
 
 const widthPx = 1000;
 const between = 34;

@@ -11,7 +11,8 @@ import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx'
 import { useUnits } from '../../parts/units.tsx';
 import { dayStartMs } from '../../parts/zoned.ts';
 import { FillFields } from './fill-fields.tsx';
-import { type Asked, askedBy, type FillTexts, firstTexts } from './fill-texts.ts';
+import type { Asked } from './fill-shapes.ts';
+import { askedBy, type FillTexts, firstTexts } from './fill-texts.ts';
 import { KeepDesigns } from './keep-designs.tsx';
 import { PlanDrawing } from './plan-drawing.tsx';
 import { Findings, ProposalView } from './proposal-view.tsx';

@@ -3,7 +3,7 @@
 import type { Answer } from '../../../core/answer.ts';
 import { parseLength, type UnitSystem } from '../../../core/units/length.ts';
 import { parseWeight } from '../../../core/units/weight.ts';
-import type { Input } from '../../client/core.tsx';
+import type { Asked } from './fill-shapes.ts';
 import { readLegs } from './legs-text.ts';
 
 export type EndKind = 'free' | 'old-concrete' | 'next-pour';
@@ -35,7 +35,6 @@ export interface FillTexts {
   readonly useDesigns: boolean;
 }
 
-export type Asked = Input<'fill.propose'>;
 export type FillField = Exclude<keyof FillTexts, 'what' | 'closed' | 'startKind' | 'endKind' | 'useDesigns'>;
 export type FillProblems = Partial<Record<FillField, string>>;
 

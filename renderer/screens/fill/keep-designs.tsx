@@ -5,7 +5,7 @@ import { Link } from 'wouter';
 import { useCommand } from '../../client/core.tsx';
 import { wordsOf } from '../../client/refused.ts';
 import { useUnits } from '../../parts/units.tsx';
-import type { Proposal } from './face-places.ts';
+import type { Proposal } from './fill-shapes.ts';
 import { hoursOf, keptDesigns, type NamedGang, namesOf } from './named-gangs.ts';
 
 export function KeepDesigns(props: { readonly proposal: Proposal; readonly system: string }): ReactNode {

@@ -1,6 +1,5 @@
 // The new gangs of a proposal with what people add to them before they are kept.
-import type { Input } from '../../client/core.tsx';
-import type { Proposal } from './face-places.ts';
+import type { KeptDesigns, Proposal } from './fill-shapes.ts';
 
 export interface NamedGang {
   /** Its code in the proposal. */
@@ -48,8 +47,8 @@ export function keptDesigns(
   proposal: Proposal,
   named: readonly NamedGang[],
   system: string,
-): Input<'fill.keep'>['designs'] | null {
-  const designs: Input<'fill.keep'>['designs'] = [];
+): KeptDesigns | null {
+  const designs: KeptDesigns = [];
   for (const { proposed, code, name, revision, hand, assemble, breakDown } of named) {
     const found = proposal.designs.find((each) => each.code === proposed);
     const [assembleH, breakDownH] = [hoursOf(assemble), hoursOf(breakDown)];

@@ -1,6 +1,6 @@
 // The wall from above, to scale, as it is typed: its concrete, which side is which, where it begins and ends.
 import type { ReactNode } from 'react';
-import type { Asked } from './fill-texts.ts';
+import type { Asked } from './fill-shapes.ts';
 import { type PlanPoint, planFaces } from './plan-places.ts';
 
 const box = { width: 300, height: 170, margin: 26 };

@@ -4,7 +4,7 @@ import type { Panel } from '../../../core/catalogue/component.ts';
 import { formatHours } from '../../../core/units/hours.ts';
 import { useUnits } from '../../parts/units.tsx';
 import { ColumnDrawing } from './column-drawing.tsx';
-import type { Proposal } from './face-places.ts';
+import type { Proposal } from './fill-shapes.ts';
 import { FacesDrawing } from './faces-drawing.tsx';
 import { proofWords, scoreWords } from './score-words.ts';
 
@@ -96,11 +96,17 @@ function Loose(props: { readonly proposal: Proposal }): ReactNode {
           {loose.map(({ side, purpose, component, quantity, where, made }) => (
             <tr key={`${side} ${purpose} ${component ?? ''} ${where}`}>
               <td>{purposes[purpose]}</td>
-              <td>{component ?? <span className="soft">none in the catalogue</span>}</td>
+              <td>
+                {component ?? (
+                  <span className="soft">
+                    {purpose === 'ties' ? 'by the wall’s thickness' : 'none in the catalogue'}
+                  </span>
+                )}
+              </td>
               <td className="number">{quantity}</td>
               <td>
                 {where}
-                {side === 'both' ? '' : `, side ${side}`}
+                {side === 'both' || where.startsWith('side') ? '' : `, side ${side}`}
               </td>
               <td>
                 {made === undefined

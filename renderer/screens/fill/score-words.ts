@@ -1,6 +1,6 @@
 // What decided between proposals, in its order and in words.
 import type { Units } from '../../parts/units.tsx';
-import type { Proposal } from './face-places.ts';
+import type { Proposal } from './fill-shapes.ts';
 
 const orderWords: Readonly<Record<Proposal['order'], string>> = {
   first: 'Gangs on paper first',

@@ -1,5 +1,6 @@
 // What was typed on this screen before somebody went elsewhere and came back; it lasts as long as the window.
-import type { Asked, FillTexts } from './fill-texts.ts';
+import type { Asked } from './fill-shapes.ts';
+import type { FillTexts } from './fill-texts.ts';
 
 interface Typed {
   readonly texts: FillTexts;
