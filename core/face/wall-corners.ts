@@ -66,7 +66,7 @@ function insideOfBox(wall: Wall): SideName | undefined {
   return lefts * 2 > wall.turns.length ? 'B' : 'A';
 }
 
-function stackOf(
+export function stackOf(
   system: PanelSystem,
   kind: 'inside-corner' | 'outside-corner',
   enteredLegNm: number | undefined,
@@ -117,7 +117,7 @@ function holesOf(pieces: readonly Component[]): readonly (readonly [number, numb
   });
 }
 
-function noPieces(which: 'inside' | 'outside', formNm: number, where: string): Finding {
+export function noPieces(which: 'inside' | 'outside', formNm: number, where: string): Finding {
   return {
     rule: 'corners.pieces',
     severity: 'caution',

@@ -24,7 +24,8 @@ export function cornerItems(wall: Wall, corners: readonly CornerPieces[]): reado
   });
 }
 
-function pieceLines(
+/** Each kind of piece on a line. */
+export function pieceLines(
   pieces: readonly Component[],
   side: LooseItem['side'],
   purpose: LooseItem['purpose'],
@@ -148,4 +149,11 @@ function asGang({ pieces }: CornerStack, footNm: number): MeetingGang {
     return { panel: piece.code, onSide: false, xNm: 0, yNm, widthNm: 1, heightNm: heightOf(piece) };
   });
   return { panels, fillers: [], origin: { xNm: 0, yNm: 0 }, widthNm: 1, heightNm: bottomNm };
+}
+
+export function tieItem({ components }: PanelSystem, quantity: number, where: string): LooseItem {
+  const ties = components.filter(({ kind }) => kind === 'tie');
+  // which of several fits is not in the catalogue
+  const component = ties.length === 1 ? (ties[0]?.code ?? null) : null;
+  return { side: 'both', purpose: 'ties', component, quantity, where };
 }

@@ -1,6 +1,5 @@
 // An arrangement of a wall as a proposal: its gangs as designs, its loose pieces, its score and what was found.
 import { answer, type Answer } from '../answer.ts';
-import type { PanelSystem } from '../catalogue/system.ts';
 import { type Finding, shown } from '../gang/findings.ts';
 import { isSymmetrical } from '../gang/hand-of.ts';
 import { placeDesign } from '../gang/placed.ts';
@@ -10,7 +9,7 @@ import type { Arrangement, ArrangedLeg } from './wall-arrange.ts';
 import type { CornerStack, Corners } from './wall-corners.ts';
 import { type FaceGang, partToGangs, type StandingUnit } from './wall-gangs.ts';
 import { innerSide, panelLengthNm } from './wall-legs.ts';
-import { closureItems, cornerItems, meetingItems, stopEndItems } from './wall-loose.ts';
+import { closureItems, cornerItems, meetingItems, stopEndItems, tieItem } from './wall-loose.ts';
 import { legTies } from './wall-ties.ts';
 import type {
   AloneHole,
@@ -72,7 +71,7 @@ export function proposalOf(
     aloneHoles.push(...ties.alone);
   }
   const alone = aloneHoles.filter(({ facesForm }) => facesForm).length;
-  if (pairs > 0) loose.push(tieItem(system, pairs));
+  if (pairs > 0) loose.push(tieItem(system, pairs, 'wall'));
   const lengthNm = arranged.legs.reduce(
     (sum, { leg }) => sum + panelLengthNm(leg, 'A') + panelLengthNm(leg, 'B'),
     0,
@@ -130,13 +129,6 @@ function cornersOf(
     return pieces === undefined || pieces.pieces.length === 0 ? undefined : pieces;
   };
   return { from: at(before), to: at(leg) };
-}
-
-function tieItem({ components }: PanelSystem, quantity: number): LooseItem {
-  const ties = components.filter(({ kind }) => kind === 'tie');
-  // which of several fits this wall is not in the catalogue
-  const component = ties.length === 1 ? (ties[0]?.code ?? null) : null;
-  return { side: 'both', purpose: 'ties', component, quantity, where: 'wall' };
 }
 
 function closureFindings(

@@ -4,8 +4,9 @@ import { type Answer, answer, refuse } from '../answer.ts';
 import type { BookReader, Design } from '../book/book.ts';
 import { rulesInForce, systemOf } from '../book/systems.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
+import { fillColumn } from '../face/fill-column.ts';
 import { squareTurns } from '../face/wall-check.ts';
-import type { WallProposal, WallTask } from '../face/wall.ts';
+import type { WallAnswer, WallProposal } from '../face/wall.ts';
 import { asData } from './as-data.ts';
 import { proposeInput, wallProposals } from './fill-wall-shapes.ts';
 import { query } from './procedure.ts';
@@ -21,9 +22,7 @@ export const fillPropose = query({
   run: async (book, asked) => {
     const gathered = await gather(book, asked);
     if (!gathered.ok) return gathered;
-    const task = taskOf(asked, gathered.value);
-    if (!task.ok) return task;
-    const filled = await wallBeside(task.value);
+    const filled = await fillAsked(asked, gathered.value);
     if (!filled.ok) return filled;
     const { proposals, proven, findings } = filled.value;
     return answer(asData({ proposals: proposals.map(shownProposal), proven, findings }));
@@ -57,17 +56,11 @@ async function gather(book: BookReader, { system: code, useStock }: Asked): Prom
   return answer({ system: system.value, designs, stock });
 }
 
-function taskOf(asked: Asked, { system, designs, stock }: Gathered): Answer<WallTask> {
-  const { wall } = asked;
-  if (wall === undefined)
-    return refuse('wall-or-column', 'Give the wall or the column that is to be formed.', { field: 'wall' });
-  const { outOfScope = [], turns: entered, ...rest } = wall;
-  const turns = squareTurns(entered, outOfScope);
-  if (!turns.ok) return turns;
+async function fillAsked(asked: Asked, { system, designs, stock }: Gathered): Promise<Answer<WallAnswer>> {
+  const { wall, column } = asked;
   const ofSystem = designs.filter((design) => design.system === asked.system);
-  return answer({
+  const common = {
     system,
-    wall: { ...rest, turns: turns.value },
     stock,
     designs: asked.useDesigns ? ofSystem.map(({ code, name, geometry }) => ({ code, name, geometry })) : [],
     takenCodes: designs.map((design) => design.code),
@@ -75,6 +68,17 @@ function taskOf(asked: Asked, { system, designs, stock }: Gathered): Answer<Wall
     tieToleranceNm: asked.tieToleranceNm ?? 0,
     limits: asked.limits ?? {},
     best: asked.best ?? 3,
+  };
+  if (wall !== undefined && column === undefined) {
+    const { outOfScope = [], turns: entered, ...rest } = wall;
+    const turns = squareTurns(entered, outOfScope);
+    if (!turns.ok) return turns;
+    return await wallBeside({ ...common, wall: { ...rest, turns: turns.value } });
+  }
+  // two faces of a few panels: no thread beside is worth its start
+  if (column !== undefined && wall === undefined) return fillColumn({ ...common, column });
+  return refuse('wall-or-column', 'Give either the wall or the column that is to be formed.', {
+    field: 'wall',
   });
 }
 
