@@ -76,21 +76,19 @@ export interface WallTask {
 }
 
 /** What decides between proposals, the first before the second, and so on; each the less the better. */
-export const scoreParts = [
+export type WallScore = readonly [
   /** Length of form face, over both sides, that no design there already covers. */
-  'newFaceNm',
-  /** Tie holes without a partner opposite. */
-  'holesAlone',
+  newFaceNm: number,
+  /** Tie holes without a partner opposite, of those that face a form. */
+  holesAlone: number,
   /** Panels beyond the stock. */
-  'shortage',
+  shortage: number,
   /** Sum of the fillers and closures of all faces. */
-  'fillerNm',
-  'panelCount',
+  fillerNm: number,
+  panelCount: number,
   /** Pieces that do not stand as in a mirror at the middle of their face; not part of the proof. */
-  'asymmetry',
-] as const;
-
-export type WallScore = readonly [number, number, number, number, number, number];
+  asymmetry: number,
+];
 
 export interface ProposedDesign {
   /** Of a design that is there, else a suggestion. */

@@ -22,7 +22,6 @@ function expectTies({ system, wall }: WallTask, proposal: WallProposal): number 
   expect(told.filter(({ severity }) => severity === 'stop')).toHaveLength(stops.length);
   expect(proposal.score[1]).toBe(stops.length);
   for (const { side, leg, alongNm, heightNm } of alone) {
-    const mm = (lengthNm: number): string => `(${lengthNm / 1_000_000} mm)`;
     const place = new RegExp(
       `^side ${side}, leg ${leg + 1}, .*${literally(mm(alongNm))} along, .*${literally(mm(heightNm))} up$`,
       'u',
@@ -39,6 +38,10 @@ function facesForm(wall: WallTask['wall'], leg: number, side: 'A' | 'B', alongNm
   const last = leg === wall.legs.length - 1;
   const [from, to] = side === 'A' ? [plan.bFromNm, plan.bToNm] : [0, plan.lengthNm];
   return alongNm >= from - (leg === 0 ? lap(wall.start) : 0) && alongNm <= to + (last ? lap(wall.end) : 0);
+}
+
+function mm(lengthNm: number): string {
+  return `(${lengthNm / 1_000_000} mm)`;
 }
 
 function literally(words: string): string {

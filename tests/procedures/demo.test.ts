@@ -195,8 +195,8 @@ describe('what is read', () => {
       freeboardNm: 0,
     };
     const useStock = { locations: ['TFH', 'TB'], at: '2026-03-02T07:00:00-05:00' };
-    const asked = { system: 'OMB', wall, useStock, useDesigns: false, limits: { lengthNm: 12 * foot } };
-    const { proposals, proven } = await host.ask('fill.propose', asked);
+    const wanted = { system: 'OMB', wall, useStock, useDesigns: false, limits: { lengthNm: 12 * foot } };
+    const { proposals, proven } = await host.ask('fill.propose', wanted);
     const [first] = proposals;
     expect(proven).toBe(true);
     expect(first?.score).toMatchObject({ holesAlone: 0, fillerNm: 0, newFaceNm: 48 * foot });
@@ -217,7 +217,7 @@ describe('what is read', () => {
       'design-exists',
     );
     expect(await host.refused('design.read', { design: 'ZZ' })).toBe('unknown-design');
-    const curved = { ...asked, wall: { ...wall, outOfScope: ['curved' as const] } };
+    const curved = { ...wanted, wall: { ...wall, outOfScope: ['curved' as const] } };
     expect(await host.refused('fill.propose', curved)).toBe('ask-the-designer');
   });
 
