@@ -54,3 +54,20 @@ export const pickSetup = z.strictObject({
 });
 
 export type PickSetup = z.output<typeof pickSetup>;
+
+/**
+ * What a pick begins with. Common practice, no source: slings at 60 degrees. All else is left open, so that nothing is
+ * taken for entered.
+ */
+export const nothingEntered: PickSetup = {
+  rigging: { by: 'angle', angleDeg: 60 },
+  slingsGrams: 0,
+  equalisingGear: null,
+  concreteLeftOn: 0,
+  pickedUpFrom: 'flat',
+  crane: null,
+  pickUpRadiusNm: null,
+  setRadiusNm: null,
+  windMps: null,
+  windSource: '',
+};

@@ -1,26 +1,10 @@
 // How a gang is picked, as it was entered; where nothing was, what to begin with, which the page marks so.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
-import { type PickSetup, pickSetup } from '../pick/setup.ts';
+import { nothingEntered, pickSetup } from '../pick/setup.ts';
 import { query } from './procedure.ts';
 import { code } from './shapes.ts';
 import { unknownDesign } from './unknown.ts';
-
-/**
- * Common practice, no source: slings at 60 degrees. All else is left open, so that nothing is taken for entered.
- */
-const begin: PickSetup = {
-  rigging: { by: 'angle', angleDeg: 60 },
-  slingsGrams: 0,
-  equalisingGear: null,
-  concreteLeftOn: 0,
-  pickedUpFrom: 'flat',
-  crane: null,
-  pickUpRadiusNm: null,
-  setRadiusNm: null,
-  windMps: null,
-  windSource: '',
-};
 
 export const pickRead = query({
   name: 'pick.read',
@@ -35,7 +19,7 @@ export const pickRead = query({
     if (!designs.some((each) => each.code === design)) return unknownDesign(design);
     const [only] = cranes.length === 1 ? cranes : [];
     return answer({
-      setup: setup ?? { ...begin, crane: only?.code ?? null },
+      setup: setup ?? { ...nothingEntered, crane: only?.code ?? null },
       isEntered: setup !== null,
     });
   },

@@ -6,7 +6,7 @@ import type { BookReader } from '../book/book.ts';
 import { rulesInForce, systemOf } from '../book/systems.ts';
 import { checkPick } from '../pick/pick-check.ts';
 import { pickWeights } from '../pick/pick-weights.ts';
-import { type PickSetup, pickSetup } from '../pick/setup.ts';
+import { nothingEntered, type PickSetup, pickSetup } from '../pick/setup.ts';
 import { findSplit } from '../pick/split.ts';
 import { type PickEntered, pickSheet } from '../sheets/pick-sheet.ts';
 import { asData } from './as-data.ts';
@@ -55,17 +55,3 @@ async function readPick(
   const split = isRefused ? findSplit(system.value, design.geometry, setup, crane) : null;
   return answer({ setup, crane, check: check.value, split });
 }
-
-/** Only its weights are looked at: slings, gear and crane then stand there as not entered. */
-const nothingEntered: PickSetup = {
-  rigging: { by: 'angle', angleDeg: 90 },
-  slingsGrams: 0,
-  equalisingGear: null,
-  concreteLeftOn: 0,
-  pickedUpFrom: 'flat',
-  crane: null,
-  pickUpRadiusNm: null,
-  setRadiusNm: null,
-  windMps: null,
-  windSource: '',
-};
