@@ -11,7 +11,7 @@ import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx'
 import { useUnits } from '../../parts/units.tsx';
 import { dayStartMs } from '../../parts/zoned.ts';
 import { FillFields } from './fill-fields.tsx';
-import type { Asked } from './fill-shapes.ts';
+import type { Asked, Proposal } from './fill-shapes.ts';
 import { askedBy, type FillTexts, firstTexts } from './fill-texts.ts';
 import { KeepDesigns } from './keep-designs.tsx';
 import { PlanDrawing } from './plan-drawing.tsx';
@@ -108,13 +108,17 @@ function Filling(props: {
 function Answered(props: { readonly asked: Asked }): ReactNode {
   const { asked } = props;
   const answer = useCore('fill.propose', asked);
-  const [chosen, setChosen] = useState(0);
+  const [chosen, setChosen] = useState<Proposal['order'] | null>(null);
   const panels = usePanels(asked.system);
   if (answer.error !== null) return <RefusalNote error={answer.error} />;
   if (answer.data === undefined || answer.isPlaceholderData)
     return <Waiting what="Filling both sides, until nothing better is left …" />;
   const { proposals, findings } = answer.data;
-  const proposal = proposals[Math.min(chosen, proposals.length - 1)];
+  // What cannot be tied is looked at when somebody asks for it, not first.
+  const proposal =
+    proposals.find(({ order }) => order === chosen) ??
+    proposals.find(({ score }) => score.holesAlone === 0) ??
+    proposals[0];
   if (proposal === undefined) {
     return (
       <Empty title="It cannot be filled so">
@@ -128,7 +132,7 @@ function Answered(props: { readonly asked: Asked }): ReactNode {
         label="Proposals"
         value={proposal.order}
         options={proposals.map((each) => [each.order, proposalName(each)] as const)}
-        onChange={(order) => setChosen(proposals.findIndex((each) => each.order === order))}
+        onChange={setChosen}
       />
       {findings.length > 0 ? <Findings findings={findings} /> : null}
       <ProposalView proposal={proposal} panels={panels} />
