@@ -33,6 +33,9 @@ export const emptyState = (aheadNm: number): WallState => ({
   filled: { A: false, B: false },
 });
 
+/** Both sides finished: one state, whatever of either reaches beyond the leg, so that the stock may choose the end too. */
+export const endState: WallState = { ...emptyState(0), finished: { A: true, B: true } };
+
 export function otherSide(side: SideName): SideName {
   return side === 'A' ? 'B' : 'A';
 }

@@ -1,7 +1,16 @@
 // What can be done next in a leg that is being filled (wall-states.ts): a piece, a filler or a pair of them facing each
 // other, or the end of a side; only what can still come out at the leg's end.
 import type { Hole } from './wall-pieces.ts';
-import { emptyState, finish, mover, otherSide, place, type Placed, type WallState } from './wall-states.ts';
+import {
+  emptyState,
+  endState,
+  finish,
+  mover,
+  otherSide,
+  place,
+  type Placed,
+  type WallState,
+} from './wall-states.ts';
 import type { SideName } from './wall.ts';
 
 type BySide<T> = Readonly<Record<SideName, T>>;
@@ -166,7 +175,8 @@ export class LegSteps {
     const corner = { legNm, holes: this.faced(spot, side, holes) };
     const done = finish(state, side, corner, leg.toleranceNm);
     const alongNm = spot.alongNm + (side === 'A' ? leg.endCorner.A.legNm : 0);
-    const moved = { alongNm, state: this.plain(done.state), alone: done.alone };
+    const isEnd = done.state.finished[otherSide(side)];
+    const moved = { alongNm, state: isEnd ? endState : this.plain(done.state), alone: done.alone };
     if (this.allows(moved))
       yield { ...moved, step: { kind: 'finish', side, overhangNm, isFilled: state.filled[side] } };
   }
