@@ -27,6 +27,9 @@ const opened: readonly { readonly name: string; readonly address: string; readon
   { name: 'a movement booked', address: '/yard', open: openBooking },
   { name: 'a booking refused', address: '/yard', open: refuseBooking },
   { name: 'the movements', address: '/yard?show=movements', open: async () => undefined },
+  { name: 'a wall filled', address: '/fill', open: fillAWall },
+  { name: 'a band refused', address: '/rules/OMB?table=locks', open: refuseBand },
+  { name: 'a crane and its chart', address: '/designs/GA/pick', open: openCrane },
   { name: 'a pour in full', address: '/pours/P08', open: async () => undefined },
 ];
 type Opening = (page: Page) => Promise<void>;
@@ -36,6 +39,23 @@ async function proposeMove(page: Page): Promise<void> {
   await page.keyboard.type('P08 +2d');
   await page.keyboard.press('Enter');
   await page.locator('.difference').waitFor();
+}
+
+async function fillAWall(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Propose gangs' }).click();
+  await page.getByRole('img', { name: /^Both faces/u }).waitFor();
+}
+
+async function refuseBand(page: Page): Promise<void> {
+  const bands = page.getByRole('grid', { name: 'Locks by length of the joint' });
+  await bands.getByRole('row').nth(2).getByRole('gridcell').nth(1).click();
+  await page.keyboard.type('99');
+  await page.keyboard.press('Enter');
+}
+
+async function openCrane(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Its chart …' }).click();
+  await page.getByRole('dialog').waitFor();
 }
 
 async function openBooking(page: Page): Promise<void> {

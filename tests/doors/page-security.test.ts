@@ -191,7 +191,7 @@ describe('the desktop window', () => {
     await door.close();
   });
 
-  doorTest('desktop', 'gives the page a bridge of three things and no more', async () => {
+  doorTest('desktop', 'gives the page a bridge of four things and no more', async () => {
     const door = await openDoor('desktop');
     const bridge = await door.page.evaluate(() =>
       Object.fromEntries(
@@ -201,7 +201,7 @@ describe('the desktop window', () => {
         ]),
       ),
     );
-    expect(bridge).toEqual({ door: 'string', pick: 'function', onMenu: 'function' });
+    expect(bridge).toEqual({ door: 'string', pick: 'function', onMenu: 'function', savePdf: 'function' });
     await door.close();
   });
 });
