@@ -1,4 +1,5 @@
-// `regang calc fill`: proposals that fill one face with upright panels, from a stock where one is given.
+// `regang calc fill`: proposals that fill one face with upright panels, from a stock where one is given; or both sides
+// of a wall, or a column (fill-wall-input.ts).
 import { z } from 'zod';
 import { type Answer, answer, refuse } from '../answer.ts';
 import { codeInput, lengthInput } from '../catalogue/rules-input.ts';
@@ -7,9 +8,11 @@ import type { PanelSystem } from '../catalogue/system.ts';
 import { type FaceProposal, type FaceRequest, fillFace } from '../face/fill-face.ts';
 import { lengthReader, type LengthReader } from '../units/length-reader.ts';
 import { formatLengthMetric, lengthMm } from '../units/length.ts';
+import { bothSidesAnswer, bothSidesOutput } from './fill-wall-answer.ts';
+import { bothSidesInput, fillBothSides, unknownStock } from './fill-wall-input.ts';
 import { calculation } from './procedure.ts';
 
-const fillInput = z.strictObject({
+const faceInput = z.strictObject({
   system: systemInput,
   face: z.strictObject({ length: lengthInput, height: lengthInput }),
   /** Panels there are; a code missing from it has none. Absent: nothing is short. */
@@ -19,12 +22,12 @@ const fillInput = z.strictObject({
   rows: z.exactOptional(z.array(lengthInput).min(1).max(200)),
   best: z.int().min(1).max(50).default(3),
 });
-type FillInput = z.output<typeof fillInput>;
+type FaceInput = z.output<typeof faceInput>;
 
 const placed = z.strictObject({ panel: z.string(), x: z.number(), y: z.number(), onSide: z.literal(false) });
 const filler = z.strictObject({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
 
-const fillOutput = z.strictObject({
+const faceOutput = z.strictObject({
   proposals: z.array(
     z.strictObject({
       /** As `calc takeoff` reads it, lengths in millimetres. */
@@ -46,16 +49,42 @@ const fillOutput = z.strictObject({
     }),
   ),
 });
-type FillOutput = z.input<typeof fillOutput>;
+type FaceOutput = z.input<typeof faceOutput>;
 
-export const calcFill = calculation({ name: 'fill', input: fillInput, output: fillOutput, run: fillOf });
+/** Read by the one form that is meant, so that what is wrong is told of that form alone. */
+const input = z.preprocess(
+  (read, context) => {
+    const problems = (isBothSides(read) ? bothSidesInput : faceInput).safeParse(read).error?.issues ?? [];
+    for (const problem of problems) context.issues.push({ ...problem, input: read } as z.core.$ZodRawIssue);
+    return problems.length > 0 ? z.NEVER : read;
+  },
+  z.union([faceInput, bothSidesInput]),
+);
 
-function fillOf(input: FillInput): Answer<FillOutput> {
+const output = z.union([faceOutput, bothSidesOutput]);
+
+export const calcFill = calculation({
+  name: 'fill',
+  input,
+  output,
+  run: async (asked): Promise<Answer<z.input<typeof output>>> => {
+    if ('face' in asked) return fillOf(asked);
+    const found = await fillBothSides(asked);
+    return found.ok ? answer(bothSidesAnswer(found.value)) : found;
+  },
+});
+
+function isBothSides(read: unknown): boolean {
+  if (typeof read !== 'object' || read === null || 'face' in read) return false;
+  return 'wall' in read || 'column' in read;
+}
+
+function fillOf(asked: FaceInput): Answer<FaceOutput> {
   const reader = lengthReader();
-  const system = systemFromInput(input.system, reader, 'system');
+  const system = systemFromInput(asked.system, reader, 'system');
   if (!system.ok) return system;
-  const request = requestOf(input, reader);
-  const problem = reader.refusal() ?? unequalRows(request) ?? unknownStock(input, system.value);
+  const request = requestOf(asked, reader);
+  const problem = reader.refusal() ?? unequalRows(request) ?? unknownStock(asked.stock, system.value);
   if (problem !== undefined) return problem;
   const found = fillFace(system.value, request.face);
   if (!found.ok) return found;
@@ -75,7 +104,7 @@ interface Request {
   readonly face: FaceRequest;
 }
 
-function requestOf({ face, rows, stock, maximumFiller, best }: FillInput, reader: LengthReader): Request {
+function requestOf({ face, rows, stock, maximumFiller, best }: FaceInput, reader: LengthReader): Request {
   const lengthNm = reader.positive(face.length, 'face.length');
   const heightNm = reader.positive(face.height, 'face.height');
   const rowsNm = rows?.map((row, index) => reader.positive(row, `rows[${index}]`)) ?? [heightNm];
@@ -93,25 +122,14 @@ function unequalRows({ heightNm, face }: Request): Answer<never> | undefined {
   );
 }
 
-/** A code that is nothing of the system is a misspelling, and the panel meant would count as none. */
-function unknownStock({ stock }: FillInput, { panels, components }: PanelSystem): Answer<never> | undefined {
-  const known = new Set([...panels, ...components].map(({ code }) => code));
-  const stray = Object.keys(stock ?? {}).find((code) => !known.has(code));
-  if (stray === undefined) return undefined;
-  return refuse('stock-unknown', `The stock names ${stray}, which is nothing of the system.`, {
-    field: `stock.${stray}`,
-    hint: 'Maybe the code is spelled in another way there.',
-  });
-}
-
 function proposalAnswer(
   { panels }: PanelSystem,
   { lengthNm, rowsNm }: FaceRequest,
   { rows, fillersNm, short, score: [shortage, fillerNm, panelCount] }: FaceProposal,
-): FillOutput['proposals'][number] {
+): FaceOutput['proposals'][number] {
   const widths = new Map(panels.map(({ code, widthNm }) => [code, widthNm]));
-  const placedPanels: FillOutput['proposals'][number]['design']['panels'] = [];
-  const fillers: FillOutput['proposals'][number]['design']['fillers'] = [];
+  const placedPanels: FaceOutput['proposals'][number]['design']['panels'] = [];
+  const fillers: FaceOutput['proposals'][number]['design']['fillers'] = [];
   let bottomNm = 0;
   for (const [index, row] of rows.entries()) {
     const heightNm = rowsNm[index] ?? 0;

@@ -8,7 +8,7 @@ const length = lengthNm.min(1).max(1_000_000_000_000);
 const lengthOrNone = lengthNm.min(0).max(1_000_000_000_000);
 
 /** A turn with an angle other than 90 degrees is read, and refused by name. */
-const turnShape = z.union([
+export const turnShape = z.union([
   z.enum(['left', 'right']),
   z.strictObject({ turn: z.enum(['left', 'right']), angleDeg: z.number().gt(0).lt(180) }),
 ]);
@@ -18,6 +18,9 @@ const endShape = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('old-concrete'), lapNm: lengthOrNone }),
   z.strictObject({ kind: z.literal('next-pour') }),
 ]);
+
+/** What of a wall is out of scope; refused by name, so that nobody counts half of it. */
+export const outOfScopeShape = z.array(z.enum(['single-sided', 'battered', 'curved'])).max(3);
 
 export const wallShape = z.strictObject({
   legs: z
@@ -35,8 +38,7 @@ export const wallShape = z.strictObject({
   rowsNm: z.exactOptional(z.array(length).min(1).max(6)),
   insideCornerLegNm: z.exactOptional(lengthOrNone),
   outsideCornerLegNm: z.exactOptional(lengthOrNone),
-  /** What of it is out of scope; refused by name, so that nobody counts half of it. */
-  outOfScope: z.exactOptional(z.array(z.enum(['single-sided', 'battered', 'curved'])).max(3)),
+  outOfScope: z.exactOptional(outOfScopeShape),
 });
 
 export const columnShape = z.strictObject({
