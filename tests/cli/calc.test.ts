@@ -70,6 +70,24 @@ describe('calc', () => {
     });
     expect([takeoff.code, plan.code]).toEqual([0, 0]);
   });
+
+  test('fill answers proposals with exit 0, and a negative filler is refused with exit 2', async () => {
+    const system = { panels: [{ code: 'A', width: '3 ft', height: '9 ft', weightKg: 90 }] };
+    const face = { length: '6 ft', height: '9 ft' };
+    const filled = await run(['calc', 'fill'], JSON.stringify({ system, face, maximumFiller: 0 }));
+    expect(filled).toMatchObject({ code: 0, stderr: '' });
+    const places = [{ panel: 'A', x: 0, y: 0, onSide: false }, { panel: 'A', x: 914.4, y: 0, onSide: false }]; // prettier-ignore
+    expect(filled.document()).toEqual({
+      proposals: [
+        { design: { panels: places, fillers: [] }, fillerMm: 0, panelCount: 2, short: {}, score: [0, 0, 2] },
+      ],
+      proven: true,
+      findings: [],
+    });
+    const refused = await run(['calc', 'fill'], JSON.stringify({ system, face, maximumFiller: -1 }));
+    expect(refused.code).toBe(2);
+    expect(refused.document()).toMatchObject({ error: { code: 'length-negative', field: 'maximumFiller' } });
+  });
 });
 
 /** Assembled in 4 h and broken down in 2 h at 50.00 an hour: 300.00. */
@@ -166,6 +184,7 @@ describe('schema', () => {
     ['calc', 'length'],
     ['calc', 'takeoff'],
     ['calc', 'pick'],
+    ['calc', 'fill'],
     ['calc', 'plan'],
     ['demo'],
     ['import'],
