@@ -55,11 +55,19 @@ type FaceOutput = z.input<typeof faceOutput>;
 const input = z.preprocess(
   (read, context) => {
     const problems = (isBothSides(read) ? bothSidesInput : faceInput).safeParse(read).error?.issues ?? [];
-    for (const problem of problems) context.issues.push({ ...problem, input: read } as z.core.$ZodRawIssue);
+    for (const problem of problems) context.issues.push(lastWord(problem, read));
     return problems.length > 0 ? z.NEVER : read;
   },
   z.union([faceInput, bothSidesInput]),
 );
+
+/** After unknown keys alone zod would go on and tell of the union as well: as an issue of ours they end it. */
+function lastWord(problem: z.core.$ZodIssue, read: unknown): z.core.$ZodRawIssue {
+  if (problem.code !== 'unrecognized_keys') return { ...problem, input: read } as z.core.$ZodRawIssue;
+  const keys = problem.keys.map((key) => `"${key}"`).join(', ');
+  const message = problem.keys.length === 1 ? `the key ${keys} is unknown` : `the keys ${keys} are unknown`;
+  return { code: 'custom', path: problem.path, message, input: read };
+}
 
 const output = z.union([faceOutput, bothSidesOutput]);
 

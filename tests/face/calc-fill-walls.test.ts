@@ -100,6 +100,17 @@ for (const [what, input, code, field] of refusals)
     expect((outcome.document as { error: { field?: string } }).error.field ?? '').toBe(field);
   });
 
+test('An unknown key of a face is told as before, and alone', async () => {
+  const face = { length: '10 ft', height: '9 ft' };
+  const { document } = await calculateOne(
+    calcFill,
+    JSON.stringify({ system, face, maximumFiller: 0, stok: {} }),
+  );
+  expect(document).toEqual({
+    error: { code: 'bad-input', message: 'The input: the key "stok" is unknown.' },
+  });
+});
+
 test('The printed schema names the three forms', () => {
   expect(z.toJSONSchema(calcFill.input, { io: 'input' })).toMatchObject({
     anyOf: [{ required: expect.arrayContaining(['face']) }, { properties: { wall: {}, column: {} } }],
