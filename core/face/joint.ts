@@ -84,7 +84,9 @@ export function fillJointly(
     const times = followed.get(key) ?? 0;
     if (times >= best) continue;
     followed.set(key, times + 1);
-    putChoice(queue.put, stand, choicesAt(all.reach, all.least, codes, stand.place, stand.spent), 0);
+    const open = choicesAt(all.reach, all.least, codes, stand.place, stand.spent);
+    steps.left -= open.length;
+    putChoice(queue.put, stand, open, 0);
   }
   return { found, finished: steps.left > 0 };
 }

@@ -43,7 +43,7 @@ export interface Effort {
   readonly shares: number;
 }
 
-export const fullEffort: Effort = { remainders: 6_000_000, splits: 400_000, shares: 1_000_000 };
+export const fullEffort: Effort = { remainders: 6_000_000, splits: 400_000, shares: 2_000_000 };
 
 /** What is left of an effort, counted down by those who share it. */
 export interface Steps {
