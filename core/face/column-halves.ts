@@ -1,6 +1,7 @@
 // Halves of a column: filled with upright panels in rows, or gangs on paper that cover just these two faces.
 import { type Answer, answer } from '../answer.ts';
 import type { PanelSystem } from '../catalogue/system.ts';
+import { atCorner } from '../gang/at-corner.ts';
 import type { DesignGeometry } from '../gang/design.ts';
 import type { Finding } from '../gang/findings.ts';
 import { placeDesign } from '../gang/placed.ts';
@@ -148,7 +149,9 @@ export function knownHalves(task: ColumnTask, form: ColumnForm): readonly Column
       if (widthNm !== panelsNm.A + panelsNm.B || heightNm !== formNm) return [];
       const atNm = extent.leftNm + foldNm;
       const crosses = [...panels, ...fillers].some(({ leftNm, rightNm }) => leftNm < atNm && rightNm > atNm);
-      return crosses ? [] : [{ geometry, first, foldNm, known: code }];
+      const { face: _, ...bare } = geometry;
+      const moved = atCorner(bare, { xNm: extent.leftNm, yNm: extent.bottomNm });
+      return crosses ? [] : [{ geometry: moved, first, foldNm, known: code }];
     });
     return halves.flatMap((one, index) => halves.slice(index).map((other): ColumnHalves => [one, other]));
   });

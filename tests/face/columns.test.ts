@@ -142,13 +142,17 @@ test('Without outside corners in the catalogue a column is told to have none', (
 
 test('A half on paper comes before a new one, which is proposed beside it', () => {
   const [made] = columnOf(system, [24, 36]).proposals;
-  const { geometry } = made!.designs[0]!;
+  const drawn = made!.designs[0]!.geometry;
+  // drawn anywhere on paper
+  const panels = drawn.panels.map((panel) => ({ ...panel, xNm: panel.xNm + 7 * inchNm }));
+  const geometry = { ...drawn, panels };
   const { proposals } = columnOf(system, [36, 24], { designs: [{ code: 'CH', name: 'Half', geometry }] });
   expect(proposals.map(({ order, score }) => [order, score[0], score[1]])).toEqual([
     ['first', 0, 0],
     ['new-gangs', 120 * inchNm, 0],
   ]);
   expect(proposals[0]?.designs).toMatchObject([{ code: 'CH', isNew: false, foldNm: 24 * inchNm }]);
+  expect(proposals[0]?.designs[0]?.geometry).toEqual(drawn);
   expect(proposals[0]?.proven).toBe(true);
 });
 

@@ -219,6 +219,13 @@ describe('what is read', () => {
     expect(await host.refused('design.read', { design: 'ZZ' })).toBe('unknown-design');
     const curved = { ...wanted, wall: { ...wall, outOfScope: ['curved' as const] } };
     expect(await host.refused('fill.propose', curved)).toBe('ask-the-designer');
+    const column = { widthANm: 2 * foot, widthBNm: 3 * foot, heightNm: 12 * foot, freeboardNm: 0 };
+    const both = { ...wanted, column };
+    expect(await host.refused('fill.propose', both)).toBe('wall-or-column');
+    const { wall: _, ...without } = both;
+    const [half] = (await host.ask('fill.propose', without)).proposals;
+    expect(half?.designs).toMatchObject([{ foldNm: 2 * foot, widthNm: 5 * foot, heightNm: 12 * foot }]);
+    expect(half?.loose.filter(({ purpose }) => purpose === 'outside-corner')).toHaveLength(8);
   });
 
   test('the catalogue and the places are told', async () => {
