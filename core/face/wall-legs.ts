@@ -23,9 +23,6 @@ export interface Leg {
   readonly overhang: { readonly at: 'from' | 'to'; readonly mostNm: number };
   /** At which ends a stop-end closes the form. */
   readonly stopEnds: readonly ('from' | 'to')[];
-  /** Where the pour itself begins and ends at the leg's free ends, laps left out, on side A. */
-  readonly pourFromNm: number;
-  readonly pourToNm: number;
 }
 
 export function wallLegs(wall: Wall, corners: readonly CornerPieces[]): readonly Leg[] {
@@ -52,8 +49,6 @@ export function wallLegs(wall: Wall, corners: readonly CornerPieces[]): readonly
         ...(start !== undefined && start.kind !== 'old-concrete' ? (['from'] as const) : []),
         ...(end !== undefined && end.kind !== 'old-concrete' ? (['to'] as const) : []),
       ],
-      pourFromNm: 0,
-      pourToNm: lengthNm,
     };
   });
 }
