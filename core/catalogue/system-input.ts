@@ -28,6 +28,11 @@ export const systemInput = z.strictObject({
         kind: z.string().min(1).max(60),
         weightKg: z.number(),
         length: z.exactOptional(lengthInput),
+        /** Of corner pieces: the leg along a face, the height, tie holes from the corner, whether it can be drawn in. */
+        width: z.exactOptional(lengthInput),
+        height: z.exactOptional(lengthInput),
+        tieHoles: z.exactOptional(z.array(z.tuple([lengthInput, lengthInput])).max(400)),
+        canShrink: z.exactOptional(z.boolean()),
       }),
     )
     .max(5000)
@@ -68,6 +73,15 @@ export function systemFromInput(input: SystemInput, reader: LengthReader, at: st
       kind: readComponentKind(item.kind) ?? 'other',
       weightGrams: reader.weight(item.weightKg, `${field}.weightKg`),
       ...(item.length !== undefined && { lengthNm: reader.positive(item.length, `${field}.length`) }),
+      ...(item.width !== undefined && { widthNm: reader.positive(item.width, `${field}.width`) }),
+      ...(item.height !== undefined && { heightNm: reader.positive(item.height, `${field}.height`) }),
+      ...(item.tieHoles !== undefined && {
+        tieHolesNm: item.tieHoles.map(([x, y], row): [number, number] => [
+          reader.any(x, `${field}.tieHoles[${row}][0]`),
+          reader.any(y, `${field}.tieHoles[${row}][1]`),
+        ]),
+      }),
+      ...(item.canShrink === true && { canShrink: true }),
     };
   });
   const rules = rulesFromInput(input.rules, reader, `${at}.rules`);

@@ -116,3 +116,33 @@ test('The printed schema names the three forms', () => {
     anyOf: [{ required: expect.arrayContaining(['face']) }, { properties: { wall: {}, column: {} } }],
   });
 });
+
+const corner = (canShrink: boolean) => ({
+  code: 'IC9',
+  kind: 'inside-corner',
+  weightKg: 40,
+  width: '12 in',
+  height: '9 ft',
+  tieHoles: [
+    ['10 in', '1 ft'],
+    ['10 in', '8 ft'],
+  ],
+  canShrink,
+});
+
+test('A closed box of 12 ft asked as text comes off its concrete only with an inside corner that can be drawn in', async () => {
+  const leg = { length: '12 ft' };
+  const box = {
+    ...wall,
+    legs: [leg, leg, leg, leg],
+    turns: ['left', 'left', 'left', 'left'],
+    closed: true,
+  };
+  const rulesOf = async (canShrink: boolean): Promise<readonly string[]> => {
+    const components = [...system.components, corner(canShrink)];
+    const { proposals } = await asked({ system: { ...system, components }, wall: box });
+    return proposals[0]!.findings.map(({ rule }) => rule);
+  };
+  expect(await rulesOf(false)).toContain('corners.no-way-to-shrink');
+  expect(await rulesOf(true)).not.toContain('corners.no-way-to-shrink');
+});
