@@ -1,60 +1,69 @@
 // Halves of a column unfolded, to scale, with the fold as a broken line.
-import type { ReactNode } from 'react';
-import type { Panel } from '../../../core/catalogue/component.ts';
+import { type ReactNode, useId } from 'react';
+import type { PanelSystem } from '../../../core/catalogue/system.ts';
+import { useUnits } from '../../parts/units.tsx';
+import { drawnDesign } from './drawn-design.ts';
+import { GangShape, Hatch } from './drawn-gang.tsx';
 import type { Proposal } from './fill-shapes.ts';
 
-const highPx = 200;
+const highPx = 240;
+const mostPerNm = 40 / 304_800_000;
+const leastWidthPx = 130;
 
 export function ColumnDrawing(props: {
   readonly proposal: Proposal;
-  readonly panels: ReadonlyMap<string, Panel>;
+  readonly system: PanelSystem;
 }): ReactNode {
   const { designs } = props.proposal;
+  const units = useUnits();
+  const hatch = useId();
   const most = Math.max(1, ...designs.map(({ heightNm }) => heightNm));
-  const perNm = highPx / most;
+  const perNm = Math.min(highPx / most, mostPerNm);
   return (
     <div className="fill-halves">
-      {designs.map(({ code, isNew, geometry, widthNm, heightNm, foldNm }) => (
-        <figure key={code}>
-          <svg
-            viewBox={`-1 -1 ${widthNm * perNm + 2} ${heightNm * perNm + 2}`}
-            width={widthNm * perNm + 2}
-            height={heightNm * perNm + 2}
-            role="img"
-            aria-label={`Half ${code} unfolded`}
-          >
-            {geometry.panels.map(({ panel, xNm, yNm, onSide }) => {
-              const found = props.panels.get(panel);
-              const [wide, high] = onSide
-                ? [found?.heightNm ?? 0, found?.widthNm ?? 0]
-                : [found?.widthNm ?? 0, found?.heightNm ?? 0];
-              return (
-                <rect
-                  key={`${xNm} ${yNm}`}
-                  className="fill-panel"
-                  x={xNm * perNm}
-                  y={(heightNm - yNm - high) * perNm}
-                  width={wide * perNm}
-                  height={high * perNm}
-                />
-              );
-            })}
-            {foldNm === undefined ? null : (
-              <line
-                className="fill-fold"
-                x1={foldNm * perNm}
-                x2={foldNm * perNm}
-                y1={0}
-                y2={heightNm * perNm}
+      {designs.map((design) => {
+        const { code, isNew, widthNm, heightNm, foldNm = widthNm } = design;
+        const width = Math.max(leastWidthPx, widthNm * perNm);
+        const [high, x] = [heightNm * perNm, (width - widthNm * perNm) / 2];
+        return (
+          <figure key={code}>
+            <svg
+              className="fill-faces"
+              viewBox={`-2 -2 ${width + 4} ${high + 24}`}
+              width={width + 4}
+              height={high + 24}
+              role="img"
+              aria-label={`Half ${code} unfolded`}
+            >
+              <Hatch id={hatch} />
+              <GangShape
+                drawn={drawnDesign(design, props.system)}
+                size={design}
+                isNew={isNew}
+                at={{ x, y: high, perNm }}
+                hatch={hatch}
               />
-            )}
-          </svg>
-          <figcaption>
-            {code}
-            {isNew ? ' new' : ''}, unfolded; the broken line is its corner
-          </figcaption>
-        </figure>
-      ))}
+              <line className="fill-fold" x1={x + foldNm * perNm} x2={x + foldNm * perNm} y1={0} y2={high} />
+              <text x={x + (foldNm * perNm) / 2} y={high + 16} textAnchor="middle" className="soft-text">
+                {units.length(foldNm)}
+              </text>
+              <text
+                x={x + ((foldNm + widthNm) * perNm) / 2}
+                y={high + 16}
+                textAnchor="middle"
+                className="soft-text"
+              >
+                {units.length(widthNm - foldNm)}
+              </text>
+            </svg>
+            <figcaption>
+              <strong>{code}</strong>
+              {isNew ? ' new' : ''}, {units.length(heightNm)} high
+              {designs.length === 1 ? ', stands twice' : ''}
+            </figcaption>
+          </figure>
+        );
+      })}
     </div>
   );
 }

@@ -1,122 +1,147 @@
 // Both faces of a wall unfolded, leg by leg beside each other, side A over side B in one measure along the leg, so that
 // what faces each other stands over each other. Side B is drawn as it lies along the wall, not from its own back.
-import type { Panel } from '../../../core/catalogue/component.ts';
-import type { Proposal } from './fill-shapes.ts';
+import type { PanelSystem } from '../../../core/catalogue/system.ts';
+import { wallCorners } from '../../../core/face/wall-corners.ts';
+import { type FaceEnd, type Leg, wallLegs } from '../../../core/face/wall-legs.ts';
+import type { SideName } from '../../../core/face/wall.ts';
+import { type Box, type DrawnDesign, drawnDesign, mirrored } from './drawn-design.ts';
+import type { Asked, Proposal } from './fill-shapes.ts';
 
-export type SideName = 'A' | 'B';
-
-export interface Box {
-  readonly xNm: number;
-  /** Of the lower edge, above the foot. */
-  readonly yNm: number;
-  readonly widthNm: number;
-  readonly heightNm: number;
-}
+export const sides: readonly SideName[] = ['A', 'B'];
 
 export interface DrawnGang extends Box {
   readonly design: string;
   readonly isNew: boolean;
+  readonly drawn: DrawnDesign;
+}
+
+/** A place in the leg's own measure, and above the foot of the form. */
+interface Place {
+  readonly xNm: number;
+  readonly yNm: number;
+}
+
+export interface DrawnFace {
   readonly side: SideName;
-  readonly panels: readonly (Box & { readonly code: string })[];
-  readonly fillers: readonly Box[];
-  readonly holes: readonly { readonly xNm: number; readonly yNm: number }[];
+  readonly fromNm: number;
+  readonly toNm: number;
+  /** The concrete to be poured; the form may be higher and longer. */
+  readonly pour: Box;
+  /** Where panels stand; what no gang covers of it is a closure made on the site. */
+  readonly panels: Box;
+  readonly insideCorners: readonly Box[];
+  readonly gangs: readonly DrawnGang[];
+  readonly cornerHoles: readonly Place[];
+  readonly alone: readonly (Place & { readonly facesForm: boolean })[];
 }
 
 export interface DrawnLeg {
   readonly leg: number;
-  /** Where the leg's own measure begins on the drawing. */
-  readonly originNm: number;
   readonly fromNm: number;
   readonly toNm: number;
-  readonly gangs: readonly DrawnGang[];
-  readonly alone: readonly {
-    readonly side: SideName;
-    readonly xNm: number;
-    readonly yNm: number;
-    readonly facesForm: boolean;
-  }[];
+  readonly faces: readonly DrawnFace[];
+  /** Where a tie goes through from face to face. */
+  readonly tiesNm: readonly number[];
 }
 
 export interface DrawnFaces {
   readonly legs: readonly DrawnLeg[];
-  readonly widthNm: number;
+  readonly rowsNm: readonly number[];
   readonly heightNm: number;
 }
 
-const gapNm = 900_000_000;
-
-export function drawnFaces(proposal: Proposal, panels: ReadonlyMap<string, Panel>): DrawnFaces {
-  const count = Math.max(-1, ...proposal.gangs.map(({ leg }) => leg)) + 1;
+export function drawnFaces(
+  proposal: Proposal,
+  entered: NonNullable<Asked['wall']>,
+  system: PanelSystem,
+): DrawnFaces {
   const heightNm = proposal.rowsNm.reduce((sum, row) => sum + row, 0);
-  const legs: DrawnLeg[] = [];
-  let startNm = 0;
-  for (let leg = 0; leg < count; leg += 1) {
-    const gangs = proposal.gangs.filter((gang) => gang.leg === leg);
-    const leastNm = Math.min(...gangs.map(({ fromNm }) => fromNm));
-    const mostNm = Math.max(...gangs.map(({ fromNm, widthNm }) => fromNm + widthNm));
-    const originNm = startNm - leastNm;
-    legs.push({
-      leg,
-      originNm,
-      fromNm: startNm,
-      toNm: startNm + mostNm - leastNm,
-      gangs: gangs.map((gang) => drawnGang(gang, proposal, panels, originNm)),
-      alone: proposal.alone
-        .filter((hole) => hole.leg === leg)
-        .map(({ side, alongNm, heightNm: yNm, facesForm }) => ({
-          side,
-          xNm: originNm + alongNm,
-          yNm,
-          facesForm,
+  const wall = { ...entered, turns: entered.turns.filter((turn) => typeof turn === 'string') };
+  const { corners } = wallCorners(system, wall, heightNm);
+  const designs = new Map(
+    proposal.designs.map((design) => [design.code, { design, drawn: drawnDesign(design, system) }]),
+  );
+  const legs = wallLegs(wall, corners).map((leg): DrawnLeg => {
+    const lengthNm = wall.legs[leg.index]?.lengthNm ?? 0;
+    const faces = sides.map((side): DrawnFace => {
+      const gangs = proposal.gangs
+        .filter((gang) => gang.leg === leg.index && gang.side === side)
+        .map((gang): DrawnGang => {
+          const found = designs.get(gang.design);
+          const drawn = found?.drawn ?? { panels: [], fillers: [], holes: [] };
+          return {
+            xNm: gang.fromNm,
+            yNm: gang.bottomNm,
+            widthNm: gang.widthNm,
+            heightNm: found?.design.heightNm ?? 0,
+            design: gang.design,
+            isNew: found?.design.isNew ?? true,
+            drawn: side === 'A' ? drawn : mirrored(drawn, gang.widthNm),
+          };
+        });
+      const alone = proposal.alone.filter((hole) => hole.leg === leg.index && hole.side === side);
+      return {
+        ...faceBoxes(leg, side, lengthNm, wall.heightNm, heightNm),
+        side,
+        fromNm: Math.min(leg.from[side].atNm, ...gangs.map(({ xNm }) => xNm)),
+        toNm: Math.max(leg.to[side].atNm, ...gangs.map(({ xNm, widthNm }) => xNm + widthNm)),
+        gangs,
+        alone: alone.map((hole) => ({
+          xNm: hole.alongNm,
+          yNm: hole.heightNm,
+          facesForm: hole.facesForm,
         })),
+      };
     });
-    startNm += mostNm - leastNm + gapNm;
-  }
-  return { legs, widthNm: Math.max(1, startNm - gapNm), heightNm };
+    return {
+      leg: leg.index,
+      fromNm: Math.min(...faces.map(({ fromNm }) => fromNm)),
+      toNm: Math.max(...faces.map(({ toNm }) => toNm)),
+      faces,
+      tiesNm: faces.flatMap((face) => (face.side === 'A' ? tiesOf(face) : [])),
+    };
+  });
+  return { legs, rowsNm: proposal.rowsNm, heightNm };
 }
 
-function drawnGang(
-  gang: Proposal['gangs'][number],
-  proposal: Proposal,
-  panels: ReadonlyMap<string, Panel>,
-  originNm: number,
-): DrawnGang {
-  const { side, widthNm, bottomNm } = gang;
-  const xNm = originNm + gang.fromNm;
-  const design = proposal.designs.find(({ code }) => code === gang.design);
-  const along = (at: number, wide: number): number => xNm + (side === 'A' ? at : widthNm - at - wide);
-  const drawn = (design?.geometry.panels ?? []).flatMap((placed) => {
-    const panel = panels.get(placed.panel);
-    if (panel === undefined) return [];
-    const [wide, high] = placed.onSide ? [panel.heightNm, panel.widthNm] : [panel.widthNm, panel.heightNm];
-    const holes = (panel.tieHolesNm ?? []).map(([x, y]): readonly [number, number] =>
-      placed.onSide ? [panel.heightNm - y, x] : [x, y],
-    );
-    return [{ placed, wide, high, holes }];
-  });
+function faceBoxes(
+  leg: Leg,
+  side: SideName,
+  lengthNm: number,
+  pourNm: number,
+  formNm: number,
+): Pick<DrawnFace, 'pour' | 'panels' | 'insideCorners' | 'cornerHoles'> {
+  const [from, to] = [leg.from[side], leg.to[side]];
+  const [panelsFromNm, panelsToNm] = [from.atNm + from.cornerLegNm, to.atNm - to.cornerLegNm];
   return {
-    design: gang.design,
-    isNew: design?.isNew ?? true,
-    side,
-    xNm,
-    yNm: bottomNm,
-    widthNm,
-    heightNm: design?.heightNm ?? 0,
-    panels: drawn.map(({ placed, wide, high }) => ({
-      code: placed.panel,
-      xNm: along(placed.xNm, wide),
-      yNm: bottomNm + placed.yNm,
-      widthNm: wide,
-      heightNm: high,
-    })),
-    fillers: (design?.geometry.fillers ?? []).map((filler) => ({
-      xNm: along(filler.xNm, filler.widthNm),
-      yNm: bottomNm + filler.yNm,
-      widthNm: filler.widthNm,
-      heightNm: filler.heightNm,
-    })),
-    holes: drawn.flatMap(({ placed, holes }) =>
-      holes.map(([x, y]) => ({ xNm: along(placed.xNm + x, 0), yNm: bottomNm + placed.yNm + y })),
+    pour: span(isCorner(from) ? from.atNm : 0, isCorner(to) ? to.atNm : lengthNm, pourNm),
+    panels: span(panelsFromNm, panelsToNm, formNm),
+    insideCorners: [span(from.atNm, panelsFromNm, formNm), span(panelsToNm, to.atNm, formNm)].filter(
+      ({ widthNm }) => widthNm > 0,
     ),
+    cornerHoles: [
+      ...from.cornerHoles.map((hole) => ({ xNm: panelsFromNm - hole.fromPanelsNm, yNm: hole.heightNm })),
+      ...to.cornerHoles.map((hole) => ({ xNm: panelsToNm + hole.fromPanelsNm, yNm: hole.heightNm })),
+    ],
   };
+}
+
+/** Along the leg, wherever a hole of the face is not alone. */
+function tiesOf({ gangs, cornerHoles, alone }: DrawnFace): readonly number[] {
+  const lonely = new Set(alone.map(({ xNm, yNm }) => `${xNm} ${yNm}`));
+  const holes = [
+    ...cornerHoles,
+    ...gangs.flatMap(({ xNm, yNm, drawn }) =>
+      drawn.holes.map((hole) => ({ xNm: xNm + hole.xNm, yNm: yNm + hole.yNm })),
+    ),
+  ];
+  return [...new Set(holes.filter(({ xNm, yNm }) => !lonely.has(`${xNm} ${yNm}`)).map(({ xNm }) => xNm))];
+}
+
+function isCorner({ edge }: FaceEnd): boolean {
+  return edge === 'inside-corner' || edge === 'outside-corner';
+}
+
+function span(fromNm: number, toNm: number, heightNm: number): Box {
+  return { xNm: fromNm, yNm: 0, widthNm: Math.max(0, toNm - fromNm), heightNm };
 }

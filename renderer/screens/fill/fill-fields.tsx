@@ -3,7 +3,7 @@ import { type ReactNode, useId } from 'react';
 import type { Output } from '../../client/core.tsx';
 import { Choice } from '../../parts/choice.tsx';
 import { useUnits } from '../../parts/units.tsx';
-import type { EndKind, FillField, FillProblems, FillTexts } from './fill-texts.ts';
+import { type EndKind, type FillField, type FillProblems, type FillTexts, hasCorners } from './fill-texts.ts';
 
 export interface FillFieldsProps {
   readonly texts: FillTexts;
@@ -66,6 +66,7 @@ export function FillFields(props: FillFieldsProps): ReactNode {
               </option>
             ))}
           </select>
+          <Wrong words={problems.system} />
         </label>
         {texts.what === 'wall' ? (
           <>
@@ -76,7 +77,7 @@ export function FillFields(props: FillFieldsProps): ReactNode {
                 checked={texts.closed}
                 onChange={(event) => onTexts({ closed: event.target.checked })}
               />
-              closed: the last leg turns back into the first
+              closed: its last leg turns into its first
             </label>
           </>
         ) : (
@@ -85,34 +86,44 @@ export function FillFields(props: FillFieldsProps): ReactNode {
             {field('widthB', 'Of the other')}
           </div>
         )}
-        <div className="fill-pair">
-          {texts.what === 'wall' ? field('thickness', 'Thickness') : null}
-          {field('height', 'Height of the pour')}
-        </div>
-        <div className="fill-pair">
-          {field('freeboard', 'Form higher by', 'nothing')}
-          {texts.what === 'wall'
-            ? field('rows', 'Rows from the bottom', us ? '8+4, or open' : '2.4+1.2, or open')
-            : null}
-        </div>
+        {texts.what === 'wall' ? (
+          <>
+            <div className="fill-pair">
+              {field('thickness', 'Thickness')}
+              {field('height', 'Height of the pour')}
+            </div>
+            <div className="fill-pair">
+              {field('freeboard', 'Form higher by', 'nothing')}
+              {field('rows', 'Rows from the bottom', us ? '8+4, or open' : '2.4+1.2, or open')}
+            </div>
+          </>
+        ) : (
+          <div className="fill-pair">
+            {field('height', 'Height of the pour')}
+            {field('freeboard', 'Form higher by', 'nothing')}
+          </div>
+        )}
       </fieldset>
-      {texts.what === 'wall' ? (
+      {texts.what === 'wall' && !texts.closed ? (
         <fieldset>
           <legend>Ends</legend>
-          {texts.closed ? (
-            <p className="soft">A closed wall has none.</p>
-          ) : (
-            <>
-              {end('Start', 'startKind', 'startBy')}
-              {end('End', 'endKind', 'endBy')}
-            </>
-          )}
-          <div className="fill-pair">
-            {field('filler', 'Filler at most', 'by the rule table')}
-            {field('tolerance', 'Tie holes may be apart', 'nothing')}
-          </div>
+          {end('Start', 'startKind', 'startBy')}
+          {end('End', 'endKind', 'endBy')}
         </fieldset>
       ) : null}
+      <fieldset>
+        <legend>Fit</legend>
+        {texts.what === 'wall' && hasCorners(texts) ? (
+          <div className="fill-pair">
+            {field('insideLeg', 'Inside corner leg', 'by the catalogue')}
+            {field('outsideLeg', 'Outside corner leg', 'by the catalogue')}
+          </div>
+        ) : null}
+        <div className="fill-pair">
+          {field('filler', 'Filler at most', 'by the rule table')}
+          {field('tolerance', 'Tie holes may be apart', 'nothing')}
+        </div>
+      </fieldset>
       <fieldset>
         <legend>Greatest gang</legend>
         <div className="fill-triple">
@@ -159,15 +170,19 @@ export function FillFields(props: FillFieldsProps): ReactNode {
                 {code} {name}
               </label>
             ))}
-            {problems.locations === undefined ? null : (
-              <span className="field-error" role="alert">
-                {problems.locations}
-              </span>
-            )}
+            <Wrong words={problems.locations} />
           </>
         ) : null}
       </fieldset>
     </form>
+  );
+}
+
+function Wrong(props: { readonly words: string | undefined }): ReactNode {
+  return props.words === undefined ? null : (
+    <span className="field-error" role="alert">
+      {props.words}
+    </span>
   );
 }
 

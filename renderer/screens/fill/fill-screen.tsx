@@ -1,23 +1,19 @@
-// Both sides of a wall filled at once: what is to be formed at the left, the proposals beside it. What was typed stays
-// while the window is open.
-import { type ReactNode, useMemo, useState } from 'react';
+// Both sides of a wall filled at once: what is to be formed at the left, the proposals beside it. What was typed, asked
+// and chosen stays while the window is open.
+import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
-import { panelSystem } from '../../../core/catalogue/system.ts';
 import { type Output, useCore } from '../../client/core.tsx';
-import { Choice } from '../../parts/choice.tsx';
 import { type JobClock, useJobClock } from '../../parts/job-time.ts';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
 import { dayStartMs } from '../../parts/zoned.ts';
 import { FillFields } from './fill-fields.tsx';
-import type { Asked, Proposal } from './fill-shapes.ts';
-import { askedBy, type FillTexts, firstTexts } from './fill-texts.ts';
-import { KeepDesigns } from './keep-designs.tsx';
-import { PlanDrawing } from './plan-drawing.tsx';
-import { Findings, ProposalView } from './proposal-view.tsx';
-import { proposalName } from './score-words.ts';
+import { askedBy, type FillTexts, firstTexts, planBy } from './fill-texts.ts';
+import { ColumnPlan, PlanDrawing } from './plan-drawing.tsx';
+import { Proposals } from './proposals.tsx';
 import { rememberTyped, typedBefore } from './typed-before.ts';
+import { useProposals } from './use-proposals.tsx';
 import './fill.css';
 
 export function FillScreen(): ReactNode {
@@ -46,21 +42,27 @@ function Filling(props: {
 }): ReactNode {
   const units = useUnits();
   const { clock } = props;
-  const [texts, setTexts] = useState<FillTexts>(
-    () => typedBefore()?.texts ?? firstTexts(props.first, clock.planFrom.slice(0, 10), units.system),
+  // Another book has other systems: what was typed for this one's is of no use there.
+  const before = props.systems.some(({ code }) => code === typedBefore()?.texts.system)
+    ? typedBefore()
+    : null;
+  const [typed, setTyped] = useState(
+    () =>
+      before ?? {
+        texts: firstTexts(props.first, clock.planFrom.slice(0, 10), units.system),
+        asked: null,
+        chosen: null,
+      },
   );
-  const [asked, setAsked] = useState<Asked | null>(() => typedBefore()?.asked ?? null);
+  const { texts, asked, chosen } = typed;
   const read = askedBy(texts, units.system, (date) =>
     new Date(dayStartMs(date, clock.timeZone)).toISOString(),
   );
-  const change = (more: Partial<FillTexts>): void => {
-    const next = { ...texts, ...more };
-    setTexts(next);
-    rememberTyped({ texts: next, asked });
-  };
-  const ask = (): void => {
-    setAsked(read.asked);
-    rememberTyped({ texts, asked: read.asked });
+  const answered = useProposals(asked);
+  const change = (more: Partial<typeof typed>): void => {
+    const next = { ...typed, ...more };
+    setTyped(next);
+    rememberTyped(next);
   };
   const isOld = asked !== null && JSON.stringify(asked) !== JSON.stringify(read.asked);
   return (
@@ -73,20 +75,29 @@ function Filling(props: {
       </header>
       <div className="screen-body">
         <div className="pane fill-entries">
-          {read.asked?.wall === undefined ? null : <PlanDrawing wall={read.asked.wall} />}
+          <Seen texts={texts} />
           <FillFields
             texts={texts}
-            problems={read.problems}
+            problems={{ ...(isOld ? {} : answered.problems), ...read.problems }}
             systems={props.systems}
             locations={props.locations}
-            onTexts={change}
+            onTexts={(more) => change({ texts: { ...texts, ...more } })}
           />
-          <p className="fill-ask">
-            <Button className="primary" isDisabled={read.asked === null} onPress={ask}>
+          <div className="fill-ask">
+            <Button
+              className="primary"
+              isDisabled={read.asked === null}
+              onPress={() => {
+                change({ asked: read.asked, chosen: null });
+                answered.again();
+              }}
+            >
               Propose gangs
             </Button>
-            {isOld ? <span className="soft">What is shown was asked before the last change.</span> : null}
-          </p>
+            <span className="soft">
+              {read.asked === null ? 'Something cannot be read.' : isOld ? 'Changed since it was asked.' : ''}
+            </span>
+          </div>
         </div>
         <div className="pane grow fill-answers">
           {asked === null ? (
@@ -95,8 +106,16 @@ function Filling(props: {
                 Say what is to be formed, then ask: gangs for both sides, with every tie hole in its place.
               </p>
             </Empty>
+          ) : answered.answer === null ? (
+            answered.waiting
           ) : (
-            <Answered asked={asked} />
+            <Proposals
+              key={answered.key}
+              asked={asked}
+              answer={answered.answer}
+              chosen={chosen}
+              onChosen={(order) => change({ chosen: order })}
+            />
           )}
         </div>
       </div>
@@ -105,50 +124,18 @@ function Filling(props: {
   );
 }
 
-function Answered(props: { readonly asked: Asked }): ReactNode {
-  const { asked } = props;
-  const answer = useCore('fill.propose', asked);
-  const [chosen, setChosen] = useState<Proposal['order'] | null>(null);
-  const panels = usePanels(asked.system);
-  if (answer.error !== null) return <RefusalNote error={answer.error} />;
-  if (answer.data === undefined || answer.isPlaceholderData)
-    return <Waiting what="Filling both sides, until nothing better is left …" />;
-  const { proposals, findings } = answer.data;
-  // What cannot be tied is looked at when somebody asks for it, not first.
-  const proposal =
-    proposals.find(({ order }) => order === chosen) ??
-    proposals.find(({ score }) => score.holesAlone === 0) ??
-    proposals[0];
-  if (proposal === undefined) {
-    return (
-      <Empty title="It cannot be filled so">
-        <Findings findings={findings} />
-      </Empty>
-    );
-  }
-  return (
-    <>
-      <Choice
-        label="Proposals"
-        value={proposal.order}
-        options={proposals.map((each) => [each.order, proposalName(each)] as const)}
-        onChange={setChosen}
-      />
-      {findings.length > 0 ? <Findings findings={findings} /> : null}
-      <ProposalView proposal={proposal} panels={panels} />
-      <KeepDesigns
-        key={`${proposal.order} ${JSON.stringify(asked)}`}
-        proposal={proposal}
-        system={asked.system}
-      />
-    </>
+/** The plan of the last wall that could be read: a slip while typing does not take it away. */
+function Seen(props: { readonly texts: FillTexts }): ReactNode {
+  const { texts } = props;
+  const units = useUnits();
+  const plan = planBy(texts, units.system);
+  const [last, setLast] = useState(plan);
+  if (plan !== null && JSON.stringify(plan) !== JSON.stringify(last)) setLast(plan);
+  const shown = plan ?? last;
+  if (shown === null || shown.kind !== texts.what) return null;
+  return shown.kind === 'column' ? (
+    <ColumnPlan widthANm={shown.widthANm} widthBNm={shown.widthBNm} />
+  ) : (
+    <PlanDrawing plan={shown} closed={texts.closed} ends={[texts.startKind, texts.endKind]} />
   );
-}
-
-function usePanels(system: string) {
-  const read = useCore('rules.read', { system });
-  return useMemo(() => {
-    const made = read.data === undefined ? undefined : panelSystem(read.data.components, read.data.rules);
-    return new Map(made?.ok === true ? made.value.panels.map((panel) => [panel.code, panel]) : []);
-  }, [read.data]);
 }

@@ -1,6 +1,7 @@
 // A wall or a column as it is typed, and what is asked of the core: every text that cannot be read is named by its
 // field, and nothing typed is lost.
 import type { Answer } from '../../../core/answer.ts';
+import { checkWall } from '../../../core/face/wall-check.ts';
 import { parseLength, type UnitSystem } from '../../../core/units/length.ts';
 import { parseWeight } from '../../../core/units/weight.ts';
 import type { Asked } from './fill-shapes.ts';
@@ -21,6 +22,9 @@ export interface FillTexts {
   readonly startBy: string;
   readonly endKind: EndKind;
   readonly endBy: string;
+  /** Legs of the corner pieces along a face; empty where the system's own are meant. */
+  readonly insideLeg: string;
+  readonly outsideLeg: string;
   readonly widthA: string;
   readonly widthB: string;
   readonly filler: string;
@@ -54,6 +58,8 @@ export function firstTexts(system: string, date: string, units: UnitSystem): Fil
     startBy: '',
     endKind: 'free',
     endBy: '',
+    insideLeg: '',
+    outsideLeg: '',
     widthA: us ? '24"' : '600 mm',
     widthB: us ? '24"' : '600 mm',
     filler: '',
@@ -119,12 +125,11 @@ export function askedBy(
   refused('legs', legs);
   const rows = rowsOf(texts.rows, units);
   refused('rows', rows);
-  const end = (kind: EndKind, field: 'startBy' | 'endBy') =>
-    kind === 'next-pour'
-      ? { kind }
-      : kind === 'free'
-        ? { kind, overhangNm: small(field, texts[field]) }
-        : { kind, lapNm: small(field, texts[field]) };
+  const end = (kind: EndKind, field: 'startBy' | 'endBy') => {
+    if (texts.closed || kind === 'next-pour') return { kind: 'next-pour' as const };
+    const byNm = small(field, texts[field]);
+    return kind === 'free' ? { kind, overhangNm: byNm } : { kind, lapNm: byNm };
+  };
   const wall = {
     legs: legs.ok ? legs.value.lengthsNm.map((lengthNm) => ({ lengthNm })) : [],
     turns: legs.ok ? [...legs.value.turns] : [],
@@ -135,8 +140,46 @@ export function askedBy(
     heightNm,
     freeboardNm,
     ...(rows.ok && rows.value.length > 0 && { rowsNm: [...rows.value] }),
+    ...(hasCorners(texts) && {
+      ...maybe('insideCornerLegNm', texts.insideLeg, () => small('insideLeg', texts.insideLeg)),
+      ...maybe('outsideCornerLegNm', texts.outsideLeg, () => small('outsideLeg', texts.outsideLeg)),
+    }),
   };
+  if (legs.ok) refused('legs', checkWall(wall));
   return done({ ...common, wall }, problems);
+}
+
+/** Has the wall a turn? Asked of the text, so that a field of corners does not go while a length is typed. */
+export function hasCorners({ legs }: FillTexts): boolean {
+  return /\b(?:left|right|l|r)\b/iu.test(legs);
+}
+
+export interface WallPlan {
+  readonly kind: 'wall';
+  readonly lengthsNm: readonly number[];
+  readonly turns: readonly ('left' | 'right')[];
+  readonly thicknessNm: number;
+}
+
+export interface ColumnSize {
+  readonly kind: 'column';
+  readonly widthANm: number;
+  readonly widthBNm: number;
+}
+
+/** What a plan needs, though other fields cannot be read yet; null where that cannot be read either. */
+export function planBy(texts: FillTexts, units: UnitSystem): WallPlan | ColumnSize | null {
+  const small = (text: string): number | null => {
+    const read = lengthOf(text, units, 'small');
+    return read.ok && read.value > 0 ? read.value : null;
+  };
+  if (texts.what === 'column') {
+    const [widthANm, widthBNm] = [small(texts.widthA), small(texts.widthB)];
+    return widthANm === null || widthBNm === null ? null : { kind: 'column', widthANm, widthBNm };
+  }
+  const legs = readLegs(texts.legs, (text) => lengthOf(text, units, 'large'));
+  const thicknessNm = small(texts.thickness);
+  return legs.ok && thicknessNm !== null ? { kind: 'wall', ...legs.value, thicknessNm } : null;
 }
 
 function done(asked: Asked, problems: FillProblems): ReturnType<typeof askedBy> {

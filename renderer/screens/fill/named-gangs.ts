@@ -57,3 +57,13 @@ export function keptDesigns(
   }
   return designs;
 }
+
+/** Which gang a refusal of `fill.keep` is about, and which of its entries; null where it is about none alone. */
+export function refusedGang(
+  field: string | undefined,
+): { readonly index: number; readonly field: string } | null {
+  const [, index, rest = ''] = /^designs\[(\d+)\](?:\.(.*))?$/u.exec(field ?? '') ?? [];
+  if (index === undefined) return null;
+  const names: Readonly<Record<string, string>> = { assembleH: 'assemble', breakDownH: 'breakDown' };
+  return { index: Number(index), field: names[rest] ?? rest };
+}

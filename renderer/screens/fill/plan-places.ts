@@ -15,24 +15,29 @@ interface Heading {
   readonly y: number;
 }
 
+/** Of a closed wall the last turn leads from the last leg into the first. */
 export function planFaces(
   lengthsNm: readonly number[],
   turns: readonly ('left' | 'right')[],
   thicknessNm: number,
+  closed = false,
 ): PlanFaces {
   let at: PlanPoint = { xNm: 0, yNm: 0 };
   let heading: Heading = { x: 1, y: 0 };
+  const last = lengthsNm.length - 1;
+  const shut = closed && turns[last] !== undefined;
   const a: PlanPoint[] = [at];
-  const b: PlanPoint[] = [beside(at, leftOf(heading), thicknessNm)];
+  const b: PlanPoint[] = [];
+  const start = beside(at, leftOf(heading), thicknessNm);
+  b.push(shut ? beside(start, turns[last] === 'left' ? heading : back(heading), thicknessNm) : start);
   for (const [index, lengthNm] of lengthsNm.entries()) {
     at = beside(at, heading, lengthNm);
-    const next = turned(heading, turns[index]);
     a.push(at);
-    const last = index === lengthsNm.length - 1;
     const own = beside(at, leftOf(heading), thicknessNm);
+    const turn = index === last && !shut ? undefined : turns[index];
+    heading = turned(heading, turn);
     // At a square corner side B's corner lies off by the thickness both ways.
-    b.push(last ? own : beside(own, leftOf(next), thicknessNm));
-    heading = next;
+    b.push(turn === undefined ? own : beside(own, leftOf(heading), thicknessNm));
   }
   return { a, b };
 }
@@ -41,10 +46,13 @@ function leftOf({ x, y }: Heading): Heading {
   return { x: 0 - y, y: x };
 }
 
+function back({ x, y }: Heading): Heading {
+  return { x: 0 - x, y: 0 - y };
+}
+
 function turned(heading: Heading, turn: 'left' | 'right' | undefined): Heading {
   if (turn === undefined) return heading;
-  const left = leftOf(heading);
-  return turn === 'left' ? left : { x: 0 - left.x, y: 0 - left.y };
+  return turn === 'left' ? leftOf(heading) : back(leftOf(heading));
 }
 
 function beside({ xNm, yNm }: PlanPoint, { x, y }: Heading, distanceNm: number): PlanPoint {

@@ -1,27 +1,40 @@
 // What decided between proposals, in its order and in words.
-import type { Units } from '../../parts/units.tsx';
 import type { Proposal } from './fill-shapes.ts';
 
-const orderWords: Readonly<Record<Proposal['order'], string>> = {
-  first: 'Gangs on paper first',
-  'no-tie-stops': 'Every tie through',
-  'new-gangs': 'New gangs only',
-};
-
-export function proposalName({ order }: Proposal): string {
-  return orderWords[order];
+/** Without gangs that may stand there the whole order gives new gangs only. */
+export function proposalName({ order }: Pick<Proposal, 'order'>, useDesigns: boolean): string {
+  if (order === 'first') return useDesigns ? 'Gangs on paper first' : 'New gangs';
+  return order === 'no-tie-stops' ? 'Ties first' : 'New gangs only';
 }
 
-export function scoreWords({ score, gangs }: Proposal, units: Units): readonly string[] {
+/** Halves of a column have no middle to be even about. */
+export function scoreHeads({ gangs }: Pick<Proposal, 'gangs'>): readonly string[] {
+  const heads = ['New gangs', 'Ties', 'Stock', 'Filler', 'Panels'];
+  return gangs.length > 0 ? [...heads, 'Symmetry'] : heads;
+}
+
+export interface ScoreWords {
+  readonly words: string;
+  /** Shown as what is missing. */
+  readonly isBad: boolean;
+}
+
+/** One for each of the heads. */
+export function scoreWords(
+  { score, gangs }: Pick<Proposal, 'score' | 'gangs'>,
+  units: { readonly length: (lengthNm: number) => string },
+): readonly ScoreWords[] {
   return [
-    score.newFaceNm <= 0 ? 'no new gang' : `${units.length(score.newFaceNm)} of face in new gangs`,
-    score.holesAlone === 0 ? 'every tie through' : `${pieces(score.holesAlone, 'tie hole')} alone`,
-    score.shortage === 0 ? 'no panel short' : `${pieces(score.shortage, 'panel')} short`,
-    score.fillerNm === 0 ? 'no filler' : `${units.length(score.fillerNm)} of filler`,
-    pieces(score.panelCount, 'panel'),
-    ...(gangs.length > 0
-      ? [score.asymmetry === 0 ? 'even about the middle' : 'uneven about the middle']
-      : []),
+    plain(score.newFaceNm <= 0 ? 'none' : `${units.length(score.newFaceNm)} of face`),
+    score.holesAlone === 0
+      ? plain('every tie through')
+      : { words: `${pieces(score.holesAlone, 'hole')} alone`, isBad: true },
+    score.shortage === 0
+      ? plain('none short')
+      : { words: `${pieces(score.shortage, 'panel')} short`, isBad: true },
+    plain(score.fillerNm === 0 ? 'none' : units.length(score.fillerNm)),
+    plain(pieces(score.panelCount, 'panel')),
+    ...(gangs.length > 0 ? [plain(score.asymmetry === 0 ? 'even' : 'uneven')] : []),
   ];
 }
 
@@ -31,4 +44,8 @@ export function proofWords(proven: boolean): string {
 
 function pieces(count: number, word: string): string {
   return `${count} ${word}${count === 1 ? '' : 's'}`;
+}
+
+function plain(words: string): ScoreWords {
+  return { words, isBad: false };
 }

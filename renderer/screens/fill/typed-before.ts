@@ -1,10 +1,11 @@
-// What was typed on this screen before somebody went elsewhere and came back; it lasts as long as the window.
-import type { Asked } from './fill-shapes.ts';
+// What was typed and asked on this screen before somebody went elsewhere and came back; it lasts as long as the window.
+import type { Asked, Proposal } from './fill-shapes.ts';
 import type { FillTexts } from './fill-texts.ts';
 
 interface Typed {
   readonly texts: FillTexts;
   readonly asked: Asked | null;
+  readonly chosen: Proposal['order'] | null;
 }
 
 const before: { typed: Typed | null } = { typed: null };

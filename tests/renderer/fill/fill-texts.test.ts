@@ -1,6 +1,6 @@
 // A wall as it is typed, read into what is asked: in the reader's units, every refusal at its field.
 import { describe, expect, test } from 'vitest';
-import { askedBy, type FillTexts, firstTexts } from '../../../renderer/screens/fill/fill-texts.ts';
+import { askedBy, type FillTexts, firstTexts, planBy } from '../../../renderer/screens/fill/fill-texts.ts';
 import { readLegs } from '../../../renderer/screens/fill/legs-text.ts';
 import { hoursOf } from '../../../renderer/screens/fill/named-gangs.ts';
 import { planFaces } from '../../../renderer/screens/fill/plan-places.ts';
@@ -63,6 +63,34 @@ describe('what is asked', () => {
     expect(asked?.useStock).toEqual({ locations: ['YD'], at: '2026-03-02T00:00:00Z' });
     expect(ask({ useStock: true, locations: ['YD'], date: '2 March' }).problems).toHaveProperty('date');
   });
+});
+
+test('A closed wall has no ends, and comes back to where it began, or its legs say what is left', () => {
+  const shut = { closed: true, startBy: 'not read', legs: `12' left 16' left 12' left 16' left` };
+  expect(ask(shut).asked?.wall).toMatchObject({ closed: true, start: { kind: 'next-pour' } });
+  expect(ask({ ...shut, legs: `12' left 16' left 12' left 15' left` }).problems.legs).toContain(
+    'do not come back to where they began',
+  );
+  expect(ask({ ...shut, legs: `12' left 16'` }).problems.legs).toContain('have 2 turns');
+  expect(ask({ legs: `12' left 16' left` }).problems.legs).toContain('have 1 turns');
+});
+
+test('Corner legs are asked for only where the wall turns', () => {
+  expect(ask({ insideLeg: '8' }).asked?.wall).not.toHaveProperty('insideCornerLegNm');
+  expect(ask({ insideLeg: '8', legs: '24 left 12' }).asked?.wall).toMatchObject({
+    insideCornerLegNm: 8 * inch,
+  });
+});
+
+test('A plan needs no more than legs and thickness, or the two widths of a column', () => {
+  expect(planBy({ ...first, legs: '24 left 12', height: 'high' }, 'us')).toEqual({
+    kind: 'wall',
+    lengthsNm: [24 * foot, 12 * foot],
+    turns: ['left'],
+    thicknessNm: 12 * inch,
+  });
+  expect(planBy({ ...first, legs: '24 le' }, 'us')).toBeNull();
+  expect(planBy({ ...first, what: 'column', widthB: '' }, 'us')).toBeNull();
 });
 
 test('A wall that turns left has its inner face on side B, shorter by the thickness at the corner', () => {
