@@ -3,5 +3,7 @@
 import type { Migration } from '../core/book/migration.ts';
 import { firstTables } from './0001-first-tables.ts';
 import { revisionsAndPicks } from './0002-revisions-and-picks.ts';
+import { yardLedger } from './0003-yard-ledger.ts';
+import { yardPapers } from './0004-yard-papers.ts';
 
-export const allMigrations: readonly Migration[] = [firstTables, revisionsAndPicks];
+export const allMigrations: readonly Migration[] = [firstTables, revisionsAndPicks, yardLedger, yardPapers];

@@ -99,6 +99,7 @@ function rowOf(movement: Movement, number: number, recordedAt: string, command: 
     basis: movement.basis,
     basis_date: movement.basisDate,
     reverses: movement.reverses,
+    paper: movement.paper,
     recorded_at: recordedAt,
     command,
   };

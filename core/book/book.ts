@@ -8,6 +8,7 @@ import type { Crane, PickSetup } from '../pick/setup.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import type { Location, Movement, Owner } from '../yard/movement.ts';
 import type { StockLine } from '../yard/quantities.ts';
+import type { YardReader, YardWriter } from './yard-book.ts';
 
 /** A component as the book keeps it: the catalogue's facts, and what the yard and the hire desk add. */
 export interface BookComponent extends Component {
@@ -18,6 +19,8 @@ export interface BookComponent extends Component {
   /** Hours of work that a re-gang spends on one such piece put in or taken out. */
   readonly regangPerPieceH: number;
   readonly remark: string | null;
+  /** What a new one costs in minor units; absent where nobody has entered it. */
+  readonly valueCents?: number;
 }
 
 /** The rule tables of a panel system; every change is a new version, old ones stay. */
@@ -67,6 +70,8 @@ export interface MovementFilter {
   readonly component?: string | undefined;
   readonly location?: string | undefined;
   readonly owner?: string | undefined;
+  /** Only those booked by this note, ticket, count or repair. */
+  readonly paper?: string | undefined;
   /** Newest first, from before this ledger number. */
   readonly beforeNumber?: number | undefined;
   readonly limit: number;
@@ -84,7 +89,7 @@ export interface BookProblem {
   readonly message: string;
 }
 
-export interface BookReader {
+export interface BookReader extends YardReader {
   /** Rises with every command that changed the book: a cheap key for what was computed from it. */
   changeNumber(): Promise<number>;
   components(): Promise<readonly BookComponent[]>;
@@ -111,7 +116,7 @@ export interface BookReader {
 }
 
 /** `put` adds or replaces by code; the ledger only ever grows. */
-export interface BookWriter extends BookReader {
+export interface BookWriter extends BookReader, YardWriter {
   putComponent(component: BookComponent): Promise<void>;
   /** Stored as the next version of its system. */
   putRules(system: string, systemName: string, rules: RuleTables): Promise<RuleVersion>;

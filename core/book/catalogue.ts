@@ -34,6 +34,7 @@ function componentOfRow(row: ComponentRow): BookComponent {
     ...(row.pressure_pa === null ? {} : { pressurePa: row.pressure_pa }),
     ...(row.pressure_on_side_pa === null ? {} : { pressureOnSidePa: row.pressure_on_side_pa }),
     ...(row.can_shrink === 1 && { canShrink: true }),
+    ...(row.value_cents === null ? {} : { valueCents: row.value_cents }),
     system: row.system,
     hirePerDayCents: row.hire_per_day_cents,
     regangPerPieceH: row.regang_per_piece_h,
@@ -60,6 +61,7 @@ export async function putComponent(db: Kysely<BookTables>, component: BookCompon
     pressure_pa: component.pressurePa ?? null,
     pressure_on_side_pa: component.pressureOnSidePa ?? null,
     can_shrink: component.canShrink === true ? 1 : 0,
+    value_cents: component.valueCents ?? null,
   };
   await db
     .insertInto('component')

@@ -93,7 +93,7 @@ async function checkNeverBelowZero(db: Kysely<BookTables>): Promise<readonly Boo
     ), moment as (
       select component, owner, place, state, at_ms, sum(pieces) as pieces
       from entry join location l on l.code = place
-      where l.kind in ('yard', 'rack', 'site', 'repair')
+      where l.kind in ('yard', 'rack', 'site', 'container', 'gang', 'pour', 'repair', 'other-job')
       group by component, owner, place, state, at_ms
     ), level as (
       select component, owner, place, state,

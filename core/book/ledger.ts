@@ -96,10 +96,11 @@ export async function readMovements(
   db: Kysely<BookTables>,
   filter: MovementFilter,
 ): Promise<readonly BookedMovement[]> {
-  const { component, location, owner, beforeNumber, limit } = filter;
+  const { component, location, owner, paper, beforeNumber, limit } = filter;
   let query = bookedMovements(db);
   if (component !== undefined) query = query.where('movement.component', '=', component);
   if (owner !== undefined) query = query.where('movement.owner', '=', owner);
+  if (paper !== undefined) query = query.where('movement.paper', '=', paper);
   if (beforeNumber !== undefined) query = query.where('movement.number', '<', beforeNumber);
   if (location !== undefined)
     query = query.where((where) =>
@@ -152,5 +153,6 @@ function movementOfRow(row: MovementRow): Movement {
     basis: row.basis as Basis | null,
     basisDate: row.basis_date,
     reverses: row.reverses,
+    paper: row.paper,
   };
 }

@@ -14,6 +14,7 @@ import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
 import { readPours } from './pours.ts';
 import { putPour, removePour } from './put-pour.ts';
 import type { BookTables } from './tables.ts';
+import { yardReaderOf, yardWriterOf } from './yard-reader-writer.ts';
 
 /** @param migrations those that made the book: what `check` holds its tables against */
 export function readerOf(
@@ -21,6 +22,7 @@ export function readerOf(
   migrations: readonly Migration[] = allMigrations,
 ): BookReader {
   return {
+    ...yardReaderOf(db),
     changeNumber: () => readChangeNumber(db),
     components: () => readComponents(db),
     ruleVersions: () => readRuleVersions(db),
@@ -46,6 +48,7 @@ export function readerOf(
 export function writerOf(db: Kysely<BookTables>, commandId: string): BookWriter {
   return {
     ...readerOf(db),
+    ...yardWriterOf(db, commandId),
     putComponent: (component) => putComponent(db, component),
     putRules: (system, systemName, rules) => putRules(db, system, systemName, rules),
     putLocation: (location) => putLocation(db, location),

@@ -20,6 +20,33 @@ export interface BookTables {
   loose_line: LooseLineRow;
   pour_after: { job: string; pour: string; position: number; earlier_pour: string };
   stored_plan: { number: number; id: string; job: string; made_at: string; input: string; answer: string };
+  stock_key: { number: number; component: string; owner: string; location: string; condition: string };
+  stock_level: { stock_key: number; day: number; quantity: number };
+  yard_note: NoteRow;
+  attachment: { id: string; paper: string; attachment: string; command: string };
+  signed_figure: SignedFigureRow;
+  repair_job: { id: string; state: string; repair: string; version: number; command: string };
+  truck: { code: string; truck: string };
+  truck_load: { id: string; paper: string | null; truck_load: string; version: number; command: string };
+  yard_setting: { name: string; setting: string };
+  look_alike: { component: string; other: string; tell_apart: string };
+  gang: { code: string; command: string };
+  gang_step: GangStepRow;
+  container: { code: string; component: string; owner: string; command: string };
+  container_step: {
+    container: string;
+    number: number;
+    at: string;
+    at_ms: number;
+    step: string;
+    command: string;
+  };
+  lifting_gear: { serial: string; component: string; owner: string; place: string; command: string };
+  gear_inspection: { serial: string; number: number; inspection: string; command: string };
+  strip_ticket: StripTicketRow;
+  strip_entry: { ticket: string; number: number; id: string; entry: string; command: string };
+  stock_count: StockCountRow;
+  count_entry: { stock_count: string; number: number; id: string; entry: string; command: string };
 }
 
 export interface ComponentRow {
@@ -39,6 +66,7 @@ export interface ComponentRow {
   pressure_pa: number | null;
   pressure_on_side_pa: number | null;
   can_shrink: number;
+  value_cents: number | null;
 }
 
 export interface MovementRow {
@@ -60,6 +88,7 @@ export interface MovementRow {
   basis: string | null;
   basis_date: string | null;
   reverses: string | null;
+  paper: string | null;
   recorded_at: string;
   command: string;
 }
@@ -129,4 +158,59 @@ export interface LooseLineRow {
   component: string;
   quantity: number;
   purpose: string;
+}
+
+export interface NoteRow {
+  id: string;
+  kind: string;
+  number: string;
+  state: string;
+  expected_at: string | null;
+  note: string;
+  version: number;
+  command: string;
+}
+
+export interface SignedFigureRow {
+  number: number;
+  owner: string;
+  component: string;
+  as_of: string;
+  whose: string;
+  quantity: number;
+  signed_by: string;
+  paper: string | null;
+  remark: string | null;
+  command: string;
+}
+
+export interface GangStepRow {
+  gang: string;
+  number: number;
+  state: string;
+  at: string;
+  at_ms: number;
+  step: string;
+  command: string;
+}
+
+export interface StripTicketRow {
+  id: string;
+  number: number;
+  job: string;
+  pour: string;
+  state: string;
+  ticket: string;
+  result: string | null;
+  follows: string | null;
+  command: string;
+}
+
+export interface StockCountRow {
+  id: string;
+  number: number;
+  state: string;
+  stock_count: string;
+  result: string | null;
+  command: string;
 }

@@ -127,6 +127,7 @@ function readPieces(row: Row<Name>, context: StockContext, places: Places, least
       noteNumber,
       remark,
       reverses: null,
+      paper: null,
     },
   };
 }

@@ -37,6 +37,7 @@ export const yardMove = command({
         basis: each.basis ?? null,
         basisDate: each.basisDate ?? null,
         reverses: null,
+        paper: null,
       })),
       at,
     );

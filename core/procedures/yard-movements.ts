@@ -27,6 +27,8 @@ export const movementRow = z.strictObject({
   basisDate: date.nullable(),
   reverses: z.string().nullable(),
   reversedBy: z.string().nullable(),
+  /** The note, strip ticket, count or repair by which it was booked. */
+  paper: z.string().nullable(),
 });
 
 export const yardMovements = query({

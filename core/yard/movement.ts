@@ -1,20 +1,39 @@
 // The words of the yard's ledger: what a movement is, in which condition pieces are, and where they
 // can be. Every piece is always at one location and has one owner; a movement takes a quantity from
 // one place to another and is never changed afterwards, only reversed by another movement.
+import { never } from '../answer.ts';
 
-export const conditions = ['ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped'] as const;
+/** `ready` is good for faces that stay exposed, `ready-hidden` only for those that do not. */
+export const conditions = [
+  'ready',
+  'ready-hidden',
+  'to-clean',
+  'to-repair',
+  'quarantine',
+  'scrapped',
+] as const;
 export type Condition = (typeof conditions)[number];
 
+/** Whether pieces in this condition may be planned with. */
+export function isReady(condition: Condition): boolean {
+  return condition === 'ready' || condition === 'ready-hidden';
+}
+
 /**
- * Kinds of location. Pieces at a yard, rack or site are in hand and can be used when ready; `repair` is
- * ours but away. `supplier`, `scrap`, `lost` and `opening` (where figures come from on the book's first
- * day) stand outside, so that the sum over all locations is zero for every component and owner.
+ * Kinds of location. Pieces at a yard, rack or site, in a container, built into a gang or standing loose at a
+ * pour are in hand and count when ready; `repair` and `other-job` are held by us but away. `supplier`, `scrap`,
+ * `lost` and `opening` (where figures come from on the book's first day) stand outside, so that the sum over
+ * all locations is zero for every component and owner.
  */
 export const locationKinds = [
   'yard',
   'rack',
   'site',
+  'container',
+  'gang',
+  'pour',
   'repair',
+  'other-job',
   'supplier',
   'scrap',
   'lost',
@@ -22,7 +41,8 @@ export const locationKinds = [
 ] as const;
 export type LocationKind = (typeof locationKinds)[number];
 
-export const ownerKinds = ['ours', 'supplier'] as const;
+/** `others`: pieces found with us that are not ours and on no agreement of ours; no plan counts on them. */
+export const ownerKinds = ['ours', 'supplier', 'others'] as const;
 export type OwnerKind = (typeof ownerKinds)[number];
 
 export const reasons = [
@@ -30,7 +50,10 @@ export const reasons = [
   'delivery',
   'return',
   'transfer',
+  'hire-on',
+  'hire-off',
   'issue',
+  'break-down',
   'strip',
   'clean',
   'repair',
@@ -85,21 +108,45 @@ export interface Movement {
   readonly basisDate: string | null;
   /** Only with reason `reversal`: the movement that this one takes back. */
   readonly reverses: string | null;
+  /** The id of the note, strip ticket, count or repair by which it was booked; null for one booked by itself. */
+  readonly paper: string | null;
 }
 
 /** Locations whose ready pieces a plan may count on. */
 export function isInHand(kind: LocationKind): boolean {
-  return kind === 'yard' || kind === 'rack' || kind === 'site';
+  switch (kind) {
+    case 'yard':
+    case 'rack':
+    case 'site':
+    case 'container':
+    case 'gang':
+    case 'pour':
+      return true;
+    case 'repair':
+    case 'other-job':
+    case 'supplier':
+    case 'scrap':
+    case 'lost':
+    case 'opening':
+      return false;
+    default:
+      return never(kind);
+  }
 }
 
-/** Locations whose pieces are held by us: those in hand, and what is out for repair. */
+/** Locations whose pieces are held by us: those in hand, what is out for repair, and what other jobs have. */
 export function isHeld(kind: LocationKind): boolean {
-  return isInHand(kind) || kind === 'repair';
+  return isInHand(kind) || kind === 'repair' || kind === 'other-job';
 }
 
 /** Locations where there cannot be less than nothing: all but those that stand outside. */
 export function holdsPieces(kind: LocationKind): boolean {
-  return isInHand(kind) || kind === 'repair';
+  return isHeld(kind);
+}
+
+/** Where loose pieces lie, to be taken for a gang or a load: not built in, not standing at a pour. */
+export function isLoose(kind: LocationKind): boolean {
+  return kind === 'yard' || kind === 'rack' || kind === 'site' || kind === 'container';
 }
 
 /** The movement that takes another back: the same pieces the other way, in the condition they had. */
@@ -124,5 +171,6 @@ export function reversalOf(
     basis: null,
     basisDate: null,
     reverses: movement.id,
+    paper: movement.paper,
   };
 }

@@ -1,6 +1,6 @@
 // Stock as a plan sees it: by component, how many pieces are ready and in hand from each moment on. What
 // is dirty, damaged, set apart, away or lost does not count, whoever owns it.
-import { isInHand, type Basis, type Location, type Movement } from './movement.ts';
+import { isInHand, isReady, type Basis, type Location, type Movement } from './movement.ts';
 import type { StockLine } from './quantities.ts';
 
 export interface ReadyLevel {
@@ -38,15 +38,15 @@ export function readyStock(
     return made;
   };
   for (const line of start) {
-    if (line.condition !== 'ready' || !inHand.has(line.location)) continue;
+    if (!isReady(line.condition) || !inHand.has(line.location)) continue;
     const stock = entry(line.component);
     stock.levels = [{ from: null, quantity: (stock.levels[0]?.quantity ?? 0) + line.quantity }];
     stock.basis = weaker(stock.basis, line.basis);
   }
   for (const movement of later) {
     const change =
-      (movement.conditionAfter === 'ready' && inHand.has(movement.to) ? movement.quantity : 0) -
-      (movement.condition === 'ready' && inHand.has(movement.from) ? movement.quantity : 0);
+      (isReady(movement.conditionAfter) && inHand.has(movement.to) ? movement.quantity : 0) -
+      (isReady(movement.condition) && inHand.has(movement.from) ? movement.quantity : 0);
     if (change === 0) continue;
     const stock = entry(movement.component);
     const quantity = (stock.levels.at(-1)?.quantity ?? 0) + change;

@@ -106,6 +106,7 @@ export function movement(more: Partial<Movement> = {}): Movement {
     basis: null,
     basisDate: null,
     reverses: null,
+    paper: null,
     ...more,
   };
 }

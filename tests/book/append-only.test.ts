@@ -21,7 +21,7 @@ async function attacked(): Promise<Handle> {
 }
 
 const columns = `number, id, component, quantity, owner, from_location, to_location, condition, condition_after,
-  reason, at, at_ms, who, note_number, remark, basis, basis_date, reverses, recorded_at, command`;
+  reason, at, at_ms, who, note_number, remark, basis, basis_date, reverses, paper, recorded_at, command`;
 
 const row: Readonly<Record<string, string | number | null>> = {
   number: 3,
@@ -42,6 +42,7 @@ const row: Readonly<Record<string, string | number | null>> = {
   basis: null,
   basis_date: null,
   reverses: null,
+  paper: null,
   recorded_at: '2026-03-02T07:00:00-05:00',
   command: '',
 };

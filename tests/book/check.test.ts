@@ -69,7 +69,7 @@ describe('A check of the book', () => {
       '-- leaves off movement_is_never_changed',
       'The trigger movement_is_never_changed is missing.',
     ],
-    ['an index dropped', 'DROP INDEX movement_in', 'The index movement_in is missing.'],
+    ['an index dropped', 'DROP INDEX movement_to', 'The index movement_to is missing.'],
     [
       'a table of somebody else',
       'CREATE TABLE mine (a TEXT) STRICT',

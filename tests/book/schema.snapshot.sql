@@ -1,12 +1,27 @@
+CREATE INDEX attachment_paper ON attachment (paper);
+
 CREATE INDEX movement_basis ON movement (component, owner) WHERE basis IS NOT NULL;
 
-CREATE INDEX movement_in ON movement (component, owner, to_location, condition_after, at_ms, quantity);
+CREATE INDEX movement_component ON movement (component, owner, at_ms);
 
-CREATE INDEX movement_out ON movement (component, owner, from_location, condition, at_ms, quantity);
+CREATE INDEX movement_from ON movement (from_location, number);
+
+CREATE INDEX movement_paper ON movement (paper, number) WHERE paper IS NOT NULL;
 
 CREATE INDEX movement_time ON movement (at_ms);
 
+CREATE INDEX movement_to ON movement (to_location, number);
+
+CREATE INDEX signed_figure_of ON signed_figure (owner, component, number);
+
 CREATE INDEX stored_plan_job ON stored_plan (job, number);
+
+CREATE TABLE attachment (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  paper TEXT NOT NULL CHECK (length(trim(paper)) > 0),
+  attachment TEXT NOT NULL CHECK (json_valid(attachment)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
 
 CREATE TABLE command (
   number INTEGER PRIMARY KEY CHECK (number > 0),
@@ -38,7 +53,38 @@ CREATE TABLE component (
   regang_per_piece_h REAL NOT NULL CONSTRAINT regang_per_piece_h_from_0_to_10000 CHECK (regang_per_piece_h BETWEEN 0 AND 10000),
   remark TEXT
 , pressure_pa INTEGER CHECK (pressure_pa BETWEEN 1 AND 9007199254740991), pressure_on_side_pa INTEGER
-  CHECK (pressure_on_side_pa BETWEEN 1 AND 9007199254740991), can_shrink INTEGER NOT NULL DEFAULT 0 CHECK (can_shrink IN (0, 1))) STRICT;
+  CHECK (pressure_on_side_pa BETWEEN 1 AND 9007199254740991), can_shrink INTEGER NOT NULL DEFAULT 0 CHECK (can_shrink IN (0, 1)), value_cents INTEGER CHECK (value_cents BETWEEN 0 AND 9007199254740991)) STRICT;
+
+CREATE TABLE container (
+  code TEXT PRIMARY KEY NOT NULL REFERENCES location (code),
+  -- Which piece it is itself, and whose.
+  component TEXT NOT NULL REFERENCES component (code),
+  owner TEXT NOT NULL REFERENCES owner (code),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
+CREATE TABLE container_step (
+  container TEXT NOT NULL REFERENCES container (code),
+  number INTEGER NOT NULL CHECK (number > 0),
+  at TEXT NOT NULL CHECK (
+  at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (at GLOB '*Z' OR at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(at, 1, 10) IS date(substr(at, 1, 10))
+  AND unixepoch(at) IS NOT NULL),
+  at_ms INTEGER NOT NULL,
+  step TEXT NOT NULL CHECK (json_valid(step)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (container, number)
+) STRICT;
+
+CREATE TABLE count_entry (
+  stock_count TEXT NOT NULL REFERENCES stock_count (id),
+  number INTEGER NOT NULL CHECK (number > 0),
+  id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
+  entry TEXT NOT NULL CHECK (json_valid(entry)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (stock_count, number)
+) STRICT;
 
 CREATE TABLE crane (
   code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
@@ -73,6 +119,27 @@ CREATE TABLE design_revision (
   PRIMARY KEY (design, number)
 ) STRICT;
 
+CREATE TABLE gang (
+  -- Its tag, and the location that holds its pieces.
+  code TEXT PRIMARY KEY NOT NULL REFERENCES location (code),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
+CREATE TABLE gang_step (
+  gang TEXT NOT NULL REFERENCES gang (code),
+  number INTEGER NOT NULL CHECK (number > 0),
+  state TEXT NOT NULL CHECK (state IN ('assembled', 'standing', 'stripped', 'standing-by', 'broken-down')),
+  at TEXT NOT NULL CHECK (
+  at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (at GLOB '*Z' OR at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(at, 1, 10) IS date(substr(at, 1, 10))
+  AND unixepoch(at) IS NOT NULL),
+  at_ms INTEGER NOT NULL,
+  step TEXT NOT NULL CHECK (json_valid(step)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (gang, number)
+) STRICT;
+
 CREATE TABLE gate (
   job TEXT NOT NULL,
   pour TEXT NOT NULL,
@@ -84,6 +151,14 @@ CREATE TABLE gate (
   done INTEGER NOT NULL CHECK (done IN (0, 1)),
   PRIMARY KEY (job, pour, position),
   FOREIGN KEY (job, pour) REFERENCES pour (job, code)
+) STRICT;
+
+CREATE TABLE gear_inspection (
+  serial TEXT NOT NULL REFERENCES lifting_gear (serial),
+  number INTEGER NOT NULL CHECK (number > 0),
+  inspection TEXT NOT NULL CHECK (json_valid(inspection)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (serial, number)
 ) STRICT;
 
 CREATE TABLE job (
@@ -102,12 +177,29 @@ CREATE TABLE job (
   clean_h REAL NOT NULL CONSTRAINT clean_h_from_0_to_10000 CHECK (clean_h BETWEEN 0 AND 10000)
 ) STRICT;
 
-CREATE TABLE location (
+CREATE TABLE lifting_gear (
+  serial TEXT PRIMARY KEY NOT NULL CHECK (length(trim(serial)) > 0),
+  component TEXT NOT NULL REFERENCES component (code),
+  owner TEXT NOT NULL REFERENCES owner (code),
+  -- The location where it is.
+  place TEXT NOT NULL REFERENCES location (code),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
+CREATE TABLE "location" (
   code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
   name TEXT NOT NULL,
-  kind TEXT NOT NULL
-    CHECK (kind IN ('yard', 'rack', 'site', 'repair', 'supplier', 'scrap', 'lost', 'opening'))
+  kind TEXT NOT NULL CHECK (kind IN ('yard', 'rack', 'site', 'container', 'gang', 'pour', 'repair', 'other-job',
+    'supplier', 'scrap', 'lost', 'opening'))
 ) STRICT;
+
+CREATE TABLE look_alike (
+  component TEXT NOT NULL REFERENCES component (code),
+  other TEXT NOT NULL REFERENCES component (code),
+  tell_apart TEXT NOT NULL,
+  PRIMARY KEY (component, other),
+  CHECK (component < other)
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE loose_line (
   job TEXT NOT NULL,
@@ -128,7 +220,7 @@ CREATE TABLE migration (
   at TEXT NOT NULL
 ) STRICT;
 
-CREATE TABLE movement (
+CREATE TABLE "movement" (
   number INTEGER PRIMARY KEY CHECK (number > 0),
   id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
   component TEXT NOT NULL REFERENCES component (code),
@@ -137,10 +229,10 @@ CREATE TABLE movement (
   owner TEXT NOT NULL REFERENCES owner (code),
   from_location TEXT NOT NULL REFERENCES location (code),
   to_location TEXT NOT NULL REFERENCES location (code),
-  condition TEXT NOT NULL CHECK (condition IN ('ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
-  condition_after TEXT NOT NULL CHECK (condition_after IN ('ready', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
-  reason TEXT NOT NULL CHECK (reason IN ('opening', 'delivery', 'return', 'transfer', 'issue', 'strip', 'clean',
-    'repair', 'quarantine', 'scrap', 'lost', 'found', 'owner-swap', 'reversal')),
+  condition TEXT NOT NULL CHECK (condition IN ('ready', 'ready-hidden', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
+  condition_after TEXT NOT NULL CHECK (condition_after IN ('ready', 'ready-hidden', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
+  reason TEXT NOT NULL CHECK (reason IN ('opening', 'delivery', 'return', 'transfer', 'hire-on', 'hire-off', 'issue',
+    'break-down', 'strip', 'clean', 'repair', 'quarantine', 'scrap', 'lost', 'found', 'owner-swap', 'reversal')),
   at TEXT NOT NULL CONSTRAINT movement_at_is_an_instant CHECK (
   at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
   AND (at GLOB '*Z' OR at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
@@ -154,6 +246,8 @@ CREATE TABLE movement (
   basis TEXT CHECK (basis IN ('counted', 'estimated', 'taken-from-list')),
   basis_date TEXT CONSTRAINT basis_date_is_a_date CHECK (basis_date IS NULL OR basis_date IS date(basis_date)),
   reverses TEXT UNIQUE REFERENCES movement (id),
+  -- The note, strip ticket, count or repair by which it was booked.
+  paper TEXT CHECK (length(trim(paper)) > 0),
   recorded_at TEXT NOT NULL CONSTRAINT recorded_at_is_an_instant CHECK (
   recorded_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
   AND (recorded_at GLOB '*Z' OR recorded_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
@@ -167,10 +261,10 @@ CREATE TABLE movement (
   CONSTRAINT a_reversal_names_what_it_takes_back CHECK ((reason = 'reversal') = (reverses IS NOT NULL))
 ) STRICT;
 
-CREATE TABLE owner (
+CREATE TABLE "owner" (
   code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
   name TEXT NOT NULL,
-  kind TEXT NOT NULL CHECK (kind IN ('ours', 'supplier')),
+  kind TEXT NOT NULL CHECK (kind IN ('ours', 'supplier', 'others')),
   agreement TEXT
 ) STRICT;
 
@@ -236,6 +330,14 @@ CREATE TABLE pour_side (
   FOREIGN KEY (job, pour) REFERENCES pour (job, code)
 ) STRICT;
 
+CREATE TABLE repair_job (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  state TEXT NOT NULL CHECK (state IN ('open', 'done', 'dropped')),
+  repair TEXT NOT NULL CHECK (json_valid(repair)),
+  version INTEGER NOT NULL CHECK (version > 0),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
 CREATE TABLE rule_version (
   system TEXT NOT NULL CHECK (length(trim(system)) > 0),
   version INTEGER NOT NULL CHECK (version > 0),
@@ -243,6 +345,45 @@ CREATE TABLE rule_version (
   rules TEXT NOT NULL CHECK (json_valid(rules)),
   PRIMARY KEY (system, version)
 ) STRICT;
+
+CREATE TABLE signed_figure (
+  number INTEGER PRIMARY KEY CHECK (number > 0),
+  owner TEXT NOT NULL REFERENCES owner (code),
+  component TEXT NOT NULL REFERENCES component (code),
+  as_of TEXT NOT NULL CHECK (as_of IS date(as_of)),
+  whose TEXT NOT NULL CHECK (whose IN ('owner', 'ours', 'agreed')),
+  quantity INTEGER NOT NULL CHECK (quantity BETWEEN 0 AND 9007199254740991),
+  signed_by TEXT NOT NULL CHECK (length(trim(signed_by)) > 0),
+  paper TEXT,
+  remark TEXT,
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
+CREATE TABLE stock_count (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  number INTEGER NOT NULL UNIQUE CHECK (number > 0),
+  state TEXT NOT NULL CHECK (state IN ('open', 'booked', 'dropped')),
+  stock_count TEXT NOT NULL CHECK (json_valid(stock_count)),
+  result TEXT CHECK (json_valid(result)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  CHECK ((state = 'booked') = (result IS NOT NULL))
+) STRICT;
+
+CREATE TABLE stock_key (
+  number INTEGER PRIMARY KEY,
+  component TEXT NOT NULL REFERENCES component (code),
+  owner TEXT NOT NULL REFERENCES owner (code),
+  location TEXT NOT NULL REFERENCES location (code),
+  condition TEXT NOT NULL CHECK (condition IN ('ready', 'ready-hidden', 'to-clean', 'to-repair', 'quarantine', 'scrapped')),
+  UNIQUE (component, owner, location, condition)
+) STRICT;
+
+CREATE TABLE stock_level (
+  stock_key INTEGER NOT NULL REFERENCES stock_key (number),
+  day INTEGER NOT NULL,
+  quantity INTEGER NOT NULL CHECK (quantity BETWEEN -9007199254740991 AND 9007199254740991),
+  PRIMARY KEY (stock_key, day)
+) WITHOUT ROWID, STRICT;
 
 CREATE TABLE stored_plan (
   number INTEGER PRIMARY KEY CHECK (number > 0),
@@ -257,17 +398,120 @@ CREATE TABLE stored_plan (
   answer TEXT NOT NULL CHECK (json_valid(answer))
 ) STRICT;
 
+CREATE TABLE strip_entry (
+  ticket TEXT NOT NULL REFERENCES strip_ticket (id),
+  number INTEGER NOT NULL CHECK (number > 0),
+  id TEXT NOT NULL UNIQUE CHECK (length(trim(id)) > 0),
+  entry TEXT NOT NULL CHECK (json_valid(entry)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (ticket, number)
+) STRICT;
+
+CREATE TABLE strip_ticket (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  number INTEGER NOT NULL UNIQUE CHECK (number > 0),
+  job TEXT NOT NULL REFERENCES job (code),
+  pour TEXT NOT NULL,
+  state TEXT NOT NULL CHECK (state IN ('open', 'booked', 'dropped')),
+  ticket TEXT NOT NULL CHECK (json_valid(ticket)),
+  -- What was booked, line by line; NULL until then.
+  result TEXT CHECK (json_valid(result)),
+  -- The earlier ticket whose late finds this one counts.
+  follows TEXT REFERENCES strip_ticket (id),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  CHECK ((state = 'booked') = (result IS NOT NULL))
+) STRICT;
+
+CREATE TABLE truck (
+  code TEXT PRIMARY KEY NOT NULL CHECK (length(trim(code)) > 0),
+  truck TEXT NOT NULL CHECK (json_valid(truck))
+) STRICT;
+
+CREATE TABLE truck_load (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  -- The note it carries; NULL for a load without one.
+  paper TEXT,
+  truck_load TEXT NOT NULL CHECK (json_valid(truck_load)),
+  version INTEGER NOT NULL CHECK (version > 0),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED
+) STRICT;
+
+CREATE TABLE yard_note (
+  id TEXT PRIMARY KEY NOT NULL CHECK (length(trim(id)) > 0),
+  kind TEXT NOT NULL CHECK (kind IN ('delivery', 'return', 'transfer', 'issue', 'hire-on', 'hire-off')),
+  number TEXT NOT NULL CHECK (length(trim(number)) > 0),
+  state TEXT NOT NULL CHECK (state IN ('draft', 'booked', 'dropped', 'reversed')),
+  -- When it is due; NULL where nobody said.
+  expected_at TEXT CHECK (expected_at IS NULL OR (
+  expected_at GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]T[0-9][0-9]:[0-9][0-9]*'
+  AND (expected_at GLOB '*Z' OR expected_at GLOB '*[+-][0-9][0-9]:[0-9][0-9]')
+  AND substr(expected_at, 1, 10) IS date(substr(expected_at, 1, 10))
+  AND unixepoch(expected_at) IS NOT NULL)),
+  note TEXT NOT NULL CHECK (json_valid(note)),
+  -- Rises with every edit, so that two people do not write over each other.
+  version INTEGER NOT NULL CHECK (version > 0),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  UNIQUE (kind, number)
+) STRICT;
+
+CREATE TABLE yard_setting (
+  name TEXT PRIMARY KEY NOT NULL CHECK (length(trim(name)) > 0),
+  setting TEXT NOT NULL CHECK (json_valid(setting))
+) STRICT;
+
+CREATE TRIGGER attachment_is_never_changed BEFORE UPDATE ON attachment
+BEGIN SELECT RAISE(ABORT, 'An attachment is never changed.'); END;
+
+CREATE TRIGGER attachment_is_never_removed BEFORE DELETE ON attachment
+BEGIN SELECT RAISE(ABORT, 'An attachment is never removed.'); END;
+
 CREATE TRIGGER command_is_never_changed BEFORE UPDATE ON command
 BEGIN SELECT RAISE(ABORT, 'A command once done is never changed.'); END;
 
 CREATE TRIGGER command_is_never_removed BEFORE DELETE ON command
 BEGIN SELECT RAISE(ABORT, 'A command once done is never removed.'); END;
 
+CREATE TRIGGER container_is_never_changed BEFORE UPDATE ON container
+BEGIN SELECT RAISE(ABORT, 'A container is never changed.'); END;
+
+CREATE TRIGGER container_is_never_removed BEFORE DELETE ON container
+BEGIN SELECT RAISE(ABORT, 'A container is never removed.'); END;
+
+CREATE TRIGGER container_step_is_never_changed BEFORE UPDATE ON container_step
+BEGIN SELECT RAISE(ABORT, 'A step of a container is never changed.'); END;
+
+CREATE TRIGGER container_step_is_never_removed BEFORE DELETE ON container_step
+BEGIN SELECT RAISE(ABORT, 'A step of a container is never removed.'); END;
+
+CREATE TRIGGER count_entry_is_never_changed BEFORE UPDATE ON count_entry
+BEGIN SELECT RAISE(ABORT, 'What was entered on a count is never changed.'); END;
+
+CREATE TRIGGER count_entry_is_never_removed BEFORE DELETE ON count_entry
+BEGIN SELECT RAISE(ABORT, 'What was entered on a count is never removed.'); END;
+
 CREATE TRIGGER design_revision_is_never_changed BEFORE UPDATE ON design_revision
 BEGIN SELECT RAISE(ABORT, 'A saved state of a design is never changed: a change is a new one.'); END;
 
 CREATE TRIGGER design_revision_is_never_removed BEFORE DELETE ON design_revision
 BEGIN SELECT RAISE(ABORT, 'A saved state of a design is never removed.'); END;
+
+CREATE TRIGGER gang_is_never_changed BEFORE UPDATE ON gang
+BEGIN SELECT RAISE(ABORT, 'A gang is never changed.'); END;
+
+CREATE TRIGGER gang_is_never_removed BEFORE DELETE ON gang
+BEGIN SELECT RAISE(ABORT, 'A gang is never removed.'); END;
+
+CREATE TRIGGER gang_step_is_never_changed BEFORE UPDATE ON gang_step
+BEGIN SELECT RAISE(ABORT, 'A step of a gang is never changed.'); END;
+
+CREATE TRIGGER gang_step_is_never_removed BEFORE DELETE ON gang_step
+BEGIN SELECT RAISE(ABORT, 'A step of a gang is never removed.'); END;
+
+CREATE TRIGGER gear_inspection_is_never_changed BEFORE UPDATE ON gear_inspection
+BEGIN SELECT RAISE(ABORT, 'An inspection is never changed.'); END;
+
+CREATE TRIGGER gear_inspection_is_never_removed BEFORE DELETE ON gear_inspection
+BEGIN SELECT RAISE(ABORT, 'An inspection is never removed.'); END;
 
 CREATE TRIGGER location_in_use_keeps_its_kind BEFORE UPDATE OF kind ON location
 WHEN OLD.kind <> NEW.kind AND EXISTS (
@@ -294,8 +538,36 @@ BEGIN
   );
 END;
 
+CREATE TRIGGER repair_job_once_done_stays BEFORE UPDATE ON repair_job WHEN OLD.state <> 'open'
+BEGIN SELECT RAISE(ABORT, 'A repair once done stays as it is.'); END;
+
 CREATE TRIGGER rule_version_is_never_changed BEFORE UPDATE ON rule_version
 BEGIN SELECT RAISE(ABORT, 'A version of rule tables is never changed: a change is a new version.'); END;
 
 CREATE TRIGGER rule_version_is_never_removed BEFORE DELETE ON rule_version
 BEGIN SELECT RAISE(ABORT, 'A version of rule tables is never removed.'); END;
+
+CREATE TRIGGER signed_figure_is_never_changed BEFORE UPDATE ON signed_figure
+BEGIN SELECT RAISE(ABORT, 'A signed figure is never changed.'); END;
+
+CREATE TRIGGER signed_figure_is_never_removed BEFORE DELETE ON signed_figure
+BEGIN SELECT RAISE(ABORT, 'A signed figure is never removed.'); END;
+
+CREATE TRIGGER stock_count_once_booked_stays BEFORE UPDATE ON stock_count WHEN OLD.state <> 'open'
+BEGIN SELECT RAISE(ABORT, 'A count once booked stays as it is.'); END;
+
+CREATE TRIGGER strip_entry_is_never_changed BEFORE UPDATE ON strip_entry
+BEGIN SELECT RAISE(ABORT, 'What was counted on a ticket is never changed.'); END;
+
+CREATE TRIGGER strip_entry_is_never_removed BEFORE DELETE ON strip_entry
+BEGIN SELECT RAISE(ABORT, 'What was counted on a ticket is never removed.'); END;
+
+CREATE TRIGGER strip_ticket_once_booked_stays BEFORE UPDATE ON strip_ticket WHEN OLD.state <> 'open'
+BEGIN SELECT RAISE(ABORT, 'A strip ticket once booked stays as it is.'); END;
+
+CREATE TRIGGER yard_note_is_never_removed BEFORE DELETE ON yard_note
+BEGIN SELECT RAISE(ABORT, 'A note is never removed: it is dropped or reversed.'); END;
+
+CREATE TRIGGER yard_note_once_booked_stays BEFORE UPDATE ON yard_note
+WHEN OLD.state <> 'draft' AND NOT (OLD.state = 'booked' AND NEW.state = 'reversed' AND OLD.note = NEW.note)
+BEGIN SELECT RAISE(ABORT, 'A note once booked is only reversed.'); END;

@@ -40,6 +40,7 @@ export function movementOf(id: string, from: string, to: string): Movement {
     basis: null,
     basisDate: null,
     reverses: null,
+    paper: null,
   };
 }
 

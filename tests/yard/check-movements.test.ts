@@ -45,6 +45,7 @@ const move = (more: Partial<Movement> = {}): Movement => ({
   basis: null,
   basisDate: null,
   reverses: null,
+  paper: null,
   ...more,
 });
 const opening = (more: Partial<Movement> = {}): Movement =>

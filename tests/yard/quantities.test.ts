@@ -22,6 +22,7 @@ const opening: Movement = {
   basis: 'counted',
   basisDate: '2026-02-27',
   reverses: null,
+  paper: null,
 };
 const strip: Movement = {
   ...opening,

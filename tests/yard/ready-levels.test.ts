@@ -38,6 +38,7 @@ const movement = (changes: Partial<Movement>): Movement => ({
   basis: null,
   basisDate: null,
   reverses: null,
+  paper: null,
   ...changes,
 });
 

@@ -38,6 +38,7 @@ export function groupsBy(
       name: first === undefined ? '' : nameOf(first),
       quantities: {
         ready: inCondition(those, 'ready'),
+        'ready-hidden': inCondition(those, 'ready-hidden'),
         'to-clean': inCondition(those, 'to-clean'),
         'to-repair': inCondition(those, 'to-repair'),
         quarantine: inCondition(those, 'quarantine'),

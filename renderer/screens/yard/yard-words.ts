@@ -11,6 +11,7 @@ export type Reason = MovementRow['reason'];
 
 export const conditionWords: Readonly<Record<Condition, string>> = {
   ready: 'ready',
+  'ready-hidden': 'ready, hidden faces only',
   'to-clean': 'to clean',
   'to-repair': 'to repair',
   quarantine: 'quarantine',
@@ -22,7 +23,10 @@ export const reasonWords: Readonly<Record<Reason, string>> = {
   delivery: 'delivery',
   return: 'return to supplier',
   transfer: 'transfer',
-  issue: 'issue to site',
+  'hire-on': 'hire on',
+  'hire-off': 'hire off',
+  issue: 'issue',
+  'break-down': 'broken down',
   strip: 'strip',
   clean: 'cleaned',
   repair: 'repaired',
@@ -30,7 +34,7 @@ export const reasonWords: Readonly<Record<Reason, string>> = {
   scrap: 'scrapped',
   lost: 'lost',
   found: 'found',
-  'owner-swap': 'change of owner',
+  'owner-swap': 'swap between owners',
   reversal: 'reversal',
 };
 
@@ -38,7 +42,11 @@ export const placeKindWords: Readonly<Record<StockRow['locationKind'], string>> 
   yard: 'yard',
   rack: 'rack',
   site: 'site',
+  container: 'container',
+  gang: 'gang',
+  pour: 'pour',
   repair: 'repair shop',
+  'other-job': 'another job',
   supplier: 'supplier',
   scrap: 'scrap',
   lost: 'lost',
