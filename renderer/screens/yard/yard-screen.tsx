@@ -7,6 +7,7 @@ import { BookingPane } from './booking-pane.tsx';
 import { LedgerView } from './ledger-view.tsx';
 import { MovementsPane } from './movements-pane.tsx';
 import { QuantitiesView } from './quantities-view.tsx';
+import { YardTabs } from './yard-tabs.tsx';
 import './yard.css';
 
 const views = [
@@ -30,6 +31,7 @@ export function YardScreen(): ReactNode {
     <div className="screen yard">
       <header className="screen-head">
         <h1>Yard</h1>
+        <YardTabs />
         <Choice
           label="What of the yard"
           value={view}
