@@ -79,6 +79,19 @@ export const explanations = [
 ] as const;
 export type Explanation = (typeof explanations)[number];
 
+export const countClasses = ['A', 'B', 'C'] as const;
+export type CountClass = (typeof countClasses)[number];
+
+/** How so many pieces of a difference are explained; `place` and `owner` where the explanation needs them. */
+export const explanationLine = z.strictObject({
+  how: z.enum(explanations),
+  quantity: somePieces,
+  remark: remark.nullable(),
+  place: z.exactOptional(placeCode),
+  owner: z.exactOptional(ownerCode),
+});
+export type ExplanationLine = z.output<typeof explanationLine>;
+
 export const countResult = z.strictObject({
   at: moment,
   who: person,
@@ -89,10 +102,15 @@ export const countResult = z.strictObject({
       owner: ownerCode.nullable(),
       booked: pieces,
       counted: pieces,
+      /** Half the width of what the counted figure may be off by; zero where it was counted piece by piece. */
+      uncertainty: pieces,
       countedAt: moment,
-      explained: z.array(
-        z.strictObject({ how: z.enum(explanations), quantity: somePieces, remark: remark.nullable() }),
-      ),
+      /** As judged on the day: later prices and settings do not judge it anew. */
+      class: z.enum(countClasses),
+      within: z.boolean(),
+      explained: z.array(explanationLine),
+      /** Pieces of the difference for which nobody had an explanation. */
+      leftOpen: pieces,
     }),
   ),
 });
