@@ -23,8 +23,8 @@ describe('count classes', () => {
     expect(classify(parts, {}).map((each) => each.sharePercent)).toEqual([80, 15, 5]);
   });
 
-  test('what is held counts, not what one piece costs: 400 locks at 10 are more than 2 frames at 900', () => {
-    const [locks, frames] = classify([worth('LK', 400, 1000), worth('FR', 2, 90_000)], {});
+  test('what is held counts, not what one piece costs: 400 locks at 20 are more than 2 frames at 900', () => {
+    const [locks, frames] = classify([worth('LK', 400, 2000), worth('FR', 2, 90_000)], {});
     expect([locks?.class, frames?.class]).toEqual(['A', 'B']);
   });
 
