@@ -15,6 +15,8 @@ export const yardSettings = z.strictObject({
   counters: z.union([z.literal(1), z.literal(2)]),
   /** The class of a component where it is set by hand: long lead times, trouble. */
   classes: z.record(z.string(), z.enum(['A', 'B', 'C'])),
+  /** Pieces in a bundle, by component, where people count in bundles. */
+  bundleSizes: z.record(z.string(), z.int().min(2).max(10_000)).default({}),
   /** Whether plans keep spares back from the ready stock. */
   keepSpares: z.boolean(),
   /** Losses and damage a turn that a component is taken to have until its own record says more, by kind of component. */
@@ -32,6 +34,7 @@ export const firstYardSettings: YardSettings = {
   blindCounts: false,
   counters: 1,
   classes: {},
+  bundleSizes: {},
   keepSpares: false,
   defaultRates: {
     lock: 0.05,
