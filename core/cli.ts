@@ -9,9 +9,11 @@ import type { Outcome } from './cli/outcome.ts';
 const optionShapes = {
   at: { type: 'string' },
   book: { type: 'string' },
+  counted: { type: 'string' },
   design: { type: 'string' },
   'dry-run': { type: 'boolean' },
   help: { type: 'boolean' },
+  id: { type: 'string' },
   improve: { type: 'string' },
   job: { type: 'string' },
   lines: { type: 'boolean' },
@@ -20,6 +22,7 @@ const optionShapes = {
   move: { type: 'string', multiple: true },
   out: { type: 'string' },
   pour: { type: 'string' },
+  turn: { type: 'string' },
   today: { type: 'string' },
   units: { type: 'string' },
 } as const;

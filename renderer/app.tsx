@@ -6,6 +6,7 @@ import { CoreProvider, useCore, useHostState } from './client/core.tsx';
 import type { Transport } from './client/transport.ts';
 import { type Job, JobProvider } from './parts/job.tsx';
 import { RefusalNote, Waiting } from './parts/notes.tsx';
+import { isPaperSheet } from './parts/paper-sheets.ts';
 import { Shell } from './parts/shell.tsx';
 import { ThemeProvider } from './parts/theme.tsx';
 import { UndoProvider } from './parts/undo.tsx';
@@ -19,6 +20,7 @@ import { RevisionsScreen } from './screens/designs/revisions/revisions-screen.ts
 import { FillScreen } from './screens/fill/fill-screen.tsx';
 import { PoursScreen } from './screens/pours/pours-screen.tsx';
 import { RulesScreen } from './screens/rules/rules-screen.tsx';
+import { PaperSheetScreen } from './screens/sheets/paper-sheet.tsx';
 import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
 import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
 import { StartScreen } from './screens/start/start-screen.tsx';
@@ -84,6 +86,15 @@ function Doors(): ReactNode {
               </Route>
               <Route path="/sheets/pick/:code">
                 {({ code }) => <SheetScreen kind="pick" code={decodeURIComponent(code)} />}
+              </Route>
+              <Route path="/sheets/:kind/:id">
+                {({ kind, id }) =>
+                  isPaperSheet(kind) ? (
+                    <PaperSheetScreen kind={kind} id={decodeURIComponent(id)} />
+                  ) : (
+                    <Redirect to="/board" replace />
+                  )
+                }
               </Route>
               <Route path="/yard" component={YardScreen} />
               <Route path="/pours/:code?" component={PoursScreen} />

@@ -46,6 +46,7 @@ export const usage: readonly string[] = [
   'regang whatif --book FILE --job CODE --move POUR=+2d [--move ...] [--today DATE]',
   'regang stock --book FILE [--at DATE] [--location CODE]',
   'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
+  'regang sheet strip|count|picklist|loading|delivery|return|tags --book FILE --id ID --out FILE.html [--units us|metric]',
   'regang check --book FILE',
   'regang calc length|takeoff|fill|pick|plan [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',

@@ -1,36 +1,48 @@
 // `regang sheet KIND --book FILE --design CODE --out FILE.html`: one sheet as a file of its own, to be printed by
-// any browser.
+// any browser. Sheets of the yard are named by `--id` instead.
 import { readFile, writeFile } from 'node:fs/promises';
 import { Temporal } from 'temporal-polyfill';
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import type { Answer } from '../answer.ts';
 import { doorContext } from '../host/door-context.ts';
+import { paperSheets } from '../procedures/paper-sheets.ts';
 import { sheetAssembly } from '../procedures/sheet-assembly.ts';
 import { sheetPick } from '../procedures/sheet-pick.ts';
-import { sheetInput, sheetOutput } from '../procedures/sheet-shape.ts';
+import { paperSheetInput, sheetInput, sheetOutput } from '../procedures/sheet-shape.ts';
 import { sheetHtml } from '../sheets/html.ts';
 import type { BookCommand } from './commands.ts';
 import { outcomeOf } from './outcome.ts';
 import { ask, bookOption, fileFromHere, readOptions, withBook } from './with-book.ts';
 
-const kinds = { assembly: sheetAssembly, pick: sheetPick } as const;
+const gangSheets = { assembly: sheetAssembly, pick: sheetPick } as const;
 
-const input = sheetInput.extend({
-  kind: z.enum(['assembly', 'pick']),
+const file = {
   book: bookOption,
   out: z.string().min(1).meta({ description: 'The HTML file to write; it must not be there yet' }),
+};
+const ofGang = sheetInput.extend({ kind: z.enum(['assembly', 'pick']), ...file });
+const ofPaper = paperSheetInput.extend({ kind: z.enum(Object.keys(paperSheets)), ...file });
+const input = z.union([ofGang, ofPaper]);
+const output = z.strictObject({
+  file: z.string(),
+  sheet: z.string(),
+  design: z.exactOptional(z.string()),
+  id: z.exactOptional(z.string()),
 });
-const output = z.strictObject({ file: z.string(), sheet: z.string(), design: z.string() });
 
 export const sheet: BookCommand = {
   input,
   output,
   run: async (given) => {
-    const options = readOptions(input, given, ['kind']);
+    // The kind decides what else is to be given, so that a refusal names what this kind lacks.
+    const isPaper = Object.hasOwn(paperSheets, given.positionals[0] ?? '');
+    const options = isPaper ? readOptions(ofPaper, given, ['kind']) : readOptions(ofGang, given, ['kind']);
     if (!options.ok) return outcomeOf(options);
-    const { kind, book: file, out, ...asked } = options.value;
-    const made = await withBook(file, async (book) => ask(book, kinds[kind], asked));
+    const { kind, book, out, ...asked } = options.value;
+    const procedure = kind === 'assembly' || kind === 'pick' ? gangSheets[kind] : paperSheets[kind];
+    if (procedure === undefined) throw new Error(`No sheet ${kind}.`);
+    const made = await withBook(book, async (opened) => ask(opened, procedure, asked));
     if (!made.ok) return outcomeOf(made);
     if (!made.value.ok) return outcomeOf(made.value);
     const css = await sheetStyle();
@@ -38,7 +50,7 @@ export const sheet: BookCommand = {
     return outcomeOf(await writeNew(fileFromHere(out), html), (written) => ({
       file: written,
       sheet: kind,
-      design: asked.design,
+      ...('design' in asked ? { design: asked.design } : { id: asked.id }),
     }));
   },
 };

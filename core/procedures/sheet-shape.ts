@@ -26,3 +26,10 @@ export const sheetInput = z.strictObject({
   pour: z.exactOptional(code),
   units: z.exactOptional(z.enum(['us', 'metric'])),
 });
+
+/** A sheet of a paper or thing of the yard. */
+export const paperSheetInput = z.strictObject({
+  /** Of the ticket, count, note, load or gang; a pick list names what it is for. */
+  id: z.string().trim().min(1).max(120),
+  units: z.exactOptional(z.enum(['us', 'metric'])),
+});

@@ -1,4 +1,6 @@
 // The addresses of sheets, and what a sheet is called.
+import { isPaperSheet, paperSheets } from './paper-sheets.ts';
+
 export type SheetKind = 'assembly' | 'pick';
 
 export const sheetKinds: readonly SheetKind[] = ['assembly', 'pick'];
@@ -17,7 +19,9 @@ export function sheetAddress(kind: SheetKind, design: string, pour?: string): st
 
 /** "Assembly sheet GA" for the address of a sheet, else undefined. */
 export function sheetNameAt(path: string): string | undefined {
-  const [, kind, design] = /^\/sheets\/(assembly|pick)\/([^/]+)$/u.exec(path) ?? [];
+  const [, kind, design] = /^\/sheets\/([a-z]+)\/([^/]+)$/u.exec(path) ?? [];
+  if (kind === undefined) return undefined;
+  if (isPaperSheet(kind)) return paperSheets[kind].name;
   if (kind !== 'assembly' && kind !== 'pick') return undefined;
   return `${names[kind]} ${decodeURIComponent(design ?? '')}`;
 }

@@ -1,23 +1,16 @@
 // A sheet on screen, as it will lie on the table: on white whatever the theme, with what prints it above.
-import { type ReactNode, useLayoutEffect, useMemo } from 'react';
+import type { ReactNode } from 'react';
 import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
-import { cssString, footWords } from '../../../core/sheets/html.ts';
-import { withPrinted } from '../../../core/sheets/node.ts';
-import { type Output, useCore, useHostState } from '../../client/core.tsx';
+import { useCore } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
 import { useJob } from '../../parts/job.tsx';
-import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
-import { printScreen, usePrintedAt } from '../../parts/printing.ts';
+import { printScreen } from '../../parts/printing.ts';
 import { sheetAddress, type SheetKind, sheetKinds, sheetName } from '../../parts/sheet-address.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { Paper } from './paper.tsx';
 import { SavePdf } from './save-pdf.tsx';
-import { sheetElement } from './sheet-elements.ts';
-import '../../../core/sheets/sheet.css';
-import '../../../core/sheets/lists.css';
-import '../../../core/sheets/drawing.css';
-import './sheets.css';
 
 export function SheetScreen(props: { readonly kind: SheetKind; readonly code: string }): ReactNode {
   const { kind, code } = props;
@@ -39,31 +32,6 @@ export function SheetScreen(props: { readonly kind: SheetKind; readonly code: st
         <Paper key={`${kind} ${code}`} sheet={sheet.data} />
       )}
     </div>
-  );
-}
-
-/** The tree, with the time of printing filled in at the moment of printing. */
-function Paper(props: { readonly sheet: Output<'sheet.assembly'> }): ReactNode {
-  const { sheet } = props;
-  const at = usePrintedAt();
-  const words = useTimeWords();
-  const who = useHostState().data?.who ?? '';
-  const printed =
-    at === null
-      ? 'when it is printed'
-      : `${words.day(at)} ${words.date(at).slice(0, 4)} ${words.time(at)} by ${who}`;
-  const foot = footWords(sheet, printed);
-  useLayoutEffect(() => {
-    const { style } = document.documentElement;
-    style.setProperty('--sheet-words', cssString(foot));
-    return () => void style.removeProperty('--sheet-words');
-  }, [foot]);
-  const tree = useMemo(() => sheetElement(withPrinted(sheet.tree, printed)), [sheet, printed]);
-  return (
-    // oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls, so keys must reach it
-    <section className="sheets-table" aria-label={sheet.title} tabIndex={0}>
-      {tree}
-    </section>
   );
 }
 

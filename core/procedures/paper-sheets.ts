@@ -1,0 +1,4 @@
+// The sheets of the yard's papers and things, by kind: each is asked for by the id of what it shows.
+import type { Procedure } from './procedure.ts';
+
+export const paperSheets: Readonly<Record<string, Procedure>> = {};
