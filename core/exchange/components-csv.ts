@@ -62,6 +62,7 @@ export const componentColumns = [
     needed: false,
     wanted: 'hire of one piece for one day; blank where it cannot be hired',
   },
+  { name: 'value', needed: false, wanted: 'what a new one costs; blank where nobody knows' },
   { name: 'regang hours a piece', needed: false, wanted: 'hours to put one in or take one out; blank for 0' },
   { name: 'remark', needed: false, wanted: 'a note' },
 ] as const satisfies readonly Column[];
@@ -101,6 +102,7 @@ function readComponent(row: Row<Name>): BookComponent | undefined {
   };
   const hirePerDayCents = row.maybe('hire per day', readMoney) ?? null;
   const regangPerPieceH = row.maybe('regang hours a piece', readHours) ?? 0;
+  const valueCents = row.maybe('value', readMoney) ?? null;
   const remark = row.maybe('remark', readText(400)) ?? null;
   if (code === undefined || name === undefined || kind === undefined || weightGrams === undefined)
     return undefined;
@@ -113,6 +115,7 @@ function readComponent(row: Row<Name>): BookComponent | undefined {
     system,
     hirePerDayCents,
     regangPerPieceH,
+    ...given({ valueCents }),
     remark,
   };
   if (!row.isBad()) checkSizes(row, component);

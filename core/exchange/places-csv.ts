@@ -6,6 +6,9 @@ import type { Column } from './columns.ts';
 import { gatherByCode, type Parsed } from './gather.ts';
 import { readTable, type Row } from './table.ts';
 
+/** Gangs, containers and what stands at a pour are made where they are built, tagged and issued. */
+const enteredKinds = locationKinds.filter((kind) => !['container', 'gang', 'pour'].includes(kind));
+
 export const placeColumns = [
   { name: 'what', needed: true, wanted: 'location or owner' },
   { name: 'code', needed: true, wanted: 'the code by which the place or owner is known' },
@@ -13,7 +16,7 @@ export const placeColumns = [
   {
     name: 'kind',
     needed: true,
-    wanted: `of a location ${locationKinds.join(', ')}; of an owner ${ownerKinds.join(' or ')}`,
+    wanted: `of a location ${enteredKinds.join(', ')}; of an owner ${ownerKinds.join(', ')}`,
   },
   { name: 'agreement', needed: false, wanted: 'of a supplier as owner: the number of the hire agreement' },
 ] as const satisfies readonly Column[];
@@ -50,7 +53,7 @@ function readPlace(row: Row<Name>): Place | undefined {
     if (code === undefined || name === undefined || kind === undefined) return undefined;
     return { what, code, name, kind, agreement };
   }
-  const kind = row.need('kind', readWord(locationKinds));
+  const kind = row.need('kind', readWord(enteredKinds));
   if (row.text('agreement') !== '') row.refuse('agreement', 'nothing: only an owner has an agreement');
   if (what === undefined || code === undefined || name === undefined || kind === undefined) return undefined;
   return { what, code, name, kind };

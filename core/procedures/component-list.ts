@@ -19,6 +19,7 @@ export const componentList = query({
         heightNm: lengthNm.nullable(),
         lengthNm: lengthNm.nullable(),
         hirePerDayCents: z.int().nullable(),
+        valueCents: z.int().nullable(),
         remark: z.string().nullable(),
       }),
     ),
@@ -36,6 +37,7 @@ export const componentList = query({
         heightNm: each.heightNm ?? null,
         lengthNm: each.lengthNm ?? null,
         hirePerDayCents: each.hirePerDayCents,
+        valueCents: each.valueCents ?? null,
         remark: each.remark,
       })),
     });

@@ -19,6 +19,7 @@ export const bookComponent = z.strictObject({
   canShrink: z.exactOptional(z.boolean()),
   system: code.nullable(),
   hirePerDayCents: z.int().nullable(),
+  valueCents: z.exactOptional(z.int().min(0)),
   regangPerPieceH: hours,
   remark: z.string().max(400).nullable(),
 });

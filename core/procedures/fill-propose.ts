@@ -7,6 +7,7 @@ import type { PanelSystem } from '../catalogue/system.ts';
 import { fillColumn } from '../face/fill-column.ts';
 import { squareTurns } from '../face/wall-check.ts';
 import type { WallAnswer, WallProposal } from '../face/wall.ts';
+import { isReady } from '../yard/movement.ts';
 import { asData } from './as-data.ts';
 import { proposeInput, wallProposals } from './fill-wall-shapes.ts';
 import { query } from './procedure.ts';
@@ -52,7 +53,7 @@ async function gather(book: BookReader, { system: code, useStock }: Asked): Prom
   const chosen = new Set(useStock.locations);
   const stock: Record<string, number> = {};
   for (const { component, quantity, location, condition } of await book.stock(useStock.at))
-    if (chosen.has(location) && condition === 'ready') stock[component] = (stock[component] ?? 0) + quantity;
+    if (chosen.has(location) && isReady(condition)) stock[component] = (stock[component] ?? 0) + quantity;
   return answer({ system: system.value, designs, stock });
 }
 

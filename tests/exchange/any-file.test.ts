@@ -97,6 +97,7 @@ const component = fc.record({
   canShrink: fc.constant(true),
   system: fc.option(fc.constantFrom('S', 'T')),
   hirePerDayCents: fc.option(fc.integer({ min: 0, max: 99_999 })),
+  valueCents: fc.integer({ min: 0, max: 9_999_999 }),
   regangPerPieceH: fc.constantFrom(0, 0.05, 2.5),
   remark: fc.option(fc.stringMatching(/^[a-z(),"\n]{0,20}[a-z]$/u)),
 });
@@ -113,7 +114,7 @@ describe('Components written as CSV', () => {
         `${one.widthNm / 1_000_000} mm`, `${one.heightNm / 1_000_000} mm`, `${one.lengthNm / 1_000_000} mm`, '', '',
         `${one.pressurePa / 1000} kPa`, `${one.pressureOnSidePa} Pa`, one.canShrink ? 'yes' : '',
         one.hirePerDayCents === null ? '' : (one.hirePerDayCents / 100).toFixed(2),
-        String(one.regangPerPieceH), one.remark ?? '',
+        (one.valueCents / 100).toFixed(2), String(one.regangPerPieceH), one.remark ?? '',
       ].map(quoted).join(','); // prettier-ignore
     const heading = componentColumns.map((column) => column.name).join(',');
     fc.assert(

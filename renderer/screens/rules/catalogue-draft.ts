@@ -119,6 +119,7 @@ function componentOf(system: string, row: CatalogueRow, problems: Problem[]): Bo
     hirePerDayCents: row.before?.hirePerDayCents ?? null,
     regangPerPieceH: row.before?.regangPerPieceH ?? 0,
     remark: row.before?.remark ?? null,
+    ...(row.before?.valueCents !== undefined && { valueCents: row.before.valueCents }),
   };
   const code = row.cells['code']?.typed?.trim() ?? row.before?.code ?? '';
   for (const { name, key, kind, words, needed } of catalogueColumns) {
