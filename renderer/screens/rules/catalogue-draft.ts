@@ -40,7 +40,7 @@ function column(
   kind: CellKind,
   widthPx: number,
 ): CatalogueColumn {
-  const numeric = ['length', 'weight', 'pressure'].includes(kind.as);
+  const numeric = ['length', 'weight', 'pressure', 'money'].includes(kind.as);
   const needed = ['code', 'name', 'kind', 'weight', 'system'].includes(name);
   return { name, key, words, kind, widthPx, numeric, needed };
 }
@@ -58,6 +58,7 @@ export const catalogueColumns: readonly CatalogueColumn[] = [
   column('pressure', 'pressurePa', 'Pressure', { as: 'pressure' }, 84),
   column('pressureOnSide', 'pressureOnSidePa', 'On its side', { as: 'pressure' }, 84),
   column('canShrink', 'canShrink', 'Can shrink', { as: 'yes-no' }, 82),
+  column('value', 'valueCents', 'New costs', { as: 'money' }, 84),
   column('system', 'system', 'Serves', { as: 'word', options: serves }, 102),
 ];
 
@@ -119,7 +120,6 @@ function componentOf(system: string, row: CatalogueRow, problems: Problem[]): Bo
     hirePerDayCents: row.before?.hirePerDayCents ?? null,
     regangPerPieceH: row.before?.regangPerPieceH ?? 0,
     remark: row.before?.remark ?? null,
-    ...(row.before?.valueCents !== undefined && { valueCents: row.before.valueCents }),
   };
   const code = row.cells['code']?.typed?.trim() ?? row.before?.code ?? '';
   for (const { name, key, kind, words, needed } of catalogueColumns) {

@@ -9,7 +9,18 @@ import { formatWeight, parseWeight } from '../../../core/units/weight.ts';
 export type Word = readonly [value: string, words: string];
 
 export type CellKind =
-  | { readonly as: 'text' | 'code' | 'length' | 'weight' | 'pressure' | 'whole' | 'decimal' | 'yes-no' }
+  | {
+      readonly as:
+        | 'text'
+        | 'code'
+        | 'length'
+        | 'weight'
+        | 'pressure'
+        | 'whole'
+        | 'decimal'
+        | 'money'
+        | 'yes-no';
+    }
   /** Lengths parted by semicolons; points are pairs of them, "18 in x 2 ft". */
   | { readonly as: 'lengths' | 'points' }
   | { readonly as: 'word' | 'words'; readonly options: readonly Word[] };
@@ -37,6 +48,8 @@ export function printValue(kind: CellKind, value: unknown, system: UnitSystem): 
       return (value as readonly (readonly [number, number])[])
         .map((point) => point.map((one) => formatLength(one, system)).join(' x '))
         .join('; ');
+    case 'money':
+      return (Number(value) / 100).toFixed(2);
     case 'yes-no':
       return value === true ? 'yes' : 'no';
     case 'word':
@@ -81,6 +94,10 @@ export function readValue(kind: CellKind, text: string): Answer<unknown> {
       return /^\d{1,6}(?:[.,]\d{1,4})?$/u.test(plain)
         ? answer(Number(plain.replace(',', '.')))
         : unreadable(plain, 'a number', 'Maybe write it like 60 or 0.75.');
+    case 'money':
+      return /^\d{1,9}(?:[.,]\d{1,2})?$/u.test(plain)
+        ? answer(Math.round(Number(plain.replace(',', '.')) * 100))
+        : unreadable(plain, 'an amount', 'Maybe write it like 640 or 17.50.');
     case 'yes-no': {
       const read = oneWord(yesNo, plain);
       return read.ok ? answer(read.value === 'yes') : read;
