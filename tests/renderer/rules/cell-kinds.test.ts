@@ -32,6 +32,7 @@ describe('a cell of a rule table', () => {
     expect(read('weight', '1250 lb')).toBe(566_990);
     expect(read('pressure', '60 kPa')).toBe(60_000);
     expect([read('whole', '3'), read('decimal', '52,5')]).toEqual([3, 52.5]);
+    expect([read('money', '17.5'), read('money', '640'), read('money', '0,05')]).toEqual([1750, 64000, 5]);
   });
 
   test('is undefined where it is empty, which is not zero', () => {
