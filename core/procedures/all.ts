@@ -4,6 +4,15 @@ import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
 import { componentList } from './component-list.ts';
+import { countBook } from './count-book.ts';
+import { countClassesQuery } from './count-classes.ts';
+import { countDifferences } from './count-differences.ts';
+import { countDrop } from './count-drop.ts';
+import { countEnter } from './count-enter.ts';
+import { countLines } from './count-lines.ts';
+import { countList } from './count-list.ts';
+import { countRead } from './count-read.ts';
+import { countStart } from './count-start.ts';
 import { craneList } from './crane-list.ts';
 import { craneSave } from './crane-save.ts';
 import { curveRead } from './curve-read.ts';
@@ -18,6 +27,9 @@ import { designSave } from './design-save.ts';
 import { fillKeep } from './fill-keep.ts';
 import { fillPropose } from './fill-propose.ts';
 import { importFile } from './import-file.ts';
+import { lookalikeList } from './lookalike-list.ts';
+import { lookalikeRemove } from './lookalike-remove.ts';
+import { lookalikeSave } from './lookalike-save.ts';
 import { pickCheck } from './pick-check.ts';
 import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
@@ -38,12 +50,23 @@ import { yardMovements } from './yard-movements.ts';
 import { yardPlaces } from './yard-places.ts';
 import { yardQuantities } from './yard-quantities.ts';
 import { yardReverse } from './yard-reverse.ts';
+import { yardSettingsRead } from './yard-settings-read.ts';
+import { yardSettingsSave } from './yard-settings-save.ts';
 
 export const procedures = {
   'board.read': boardRead,
   'book.check': bookCheck,
   'book.state': bookState,
   'component.list': componentList,
+  'count.book': countBook,
+  'count.classes': countClassesQuery,
+  'count.differences': countDifferences,
+  'count.drop': countDrop,
+  'count.enter': countEnter,
+  'count.lines': countLines,
+  'count.list': countList,
+  'count.read': countRead,
+  'count.start': countStart,
   'crane.list': craneList,
   'crane.save': craneSave,
   'curve.read': curveRead,
@@ -58,6 +81,9 @@ export const procedures = {
   'fill.keep': fillKeep,
   'fill.propose': fillPropose,
   'import.file': importFile,
+  'lookalike.list': lookalikeList,
+  'lookalike.remove': lookalikeRemove,
+  'lookalike.save': lookalikeSave,
   'pick.check': pickCheck,
   'pick.read': pickRead,
   'pick.save': pickSave,
@@ -78,6 +104,8 @@ export const procedures = {
   'yard.places': yardPlaces,
   'yard.quantities': yardQuantities,
   'yard.reverse': yardReverse,
+  'yard.settings.read': yardSettingsRead,
+  'yard.settings.save': yardSettingsSave,
 } as const;
 
 export type Procedures = typeof procedures;

@@ -12,7 +12,7 @@ const line = {
 
 function count(number: number, day: string, more: Partial<CountResult['lines'][number]> = {}) {
   const at = `${day}T16:00:00-05:00`;
-  const counted = {
+  const counted: CountResult['lines'][number] = {
     location: 'ENN',
     component: 'LK',
     owner: null,
@@ -25,7 +25,7 @@ function count(number: number, day: string, more: Partial<CountResult['lines'][n
     explained: [],
     leftOpen: 0,
     ...more,
-  } as const;
+  };
   return { number, result: { at, who: 'tester', lines: [counted] } };
 }
 

@@ -1,0 +1,129 @@
+// What a count is judged by, gathered from the book: what was entered, what was booked at each moment of an entry,
+// classes, look-alikes, what is on the road.
+import { type Answer, answer, refuse } from '../answer.ts';
+import type { BookComponent, BookReader } from '../book/book.ts';
+import { classify, type Classed } from '../yard/count-class.ts';
+import { countDifferences, type CountDifference } from '../yard/count-differences.ts';
+import { partnersOf } from '../yard/look-alikes.ts';
+import { isHeld, type Location, type Owner } from '../yard/movement.ts';
+import type { YardNote } from '../yard/note.ts';
+import type { StockLine } from '../yard/quantities.ts';
+import type { CountEntry, LookAlike, StockCount } from '../yard/stock-count.ts';
+import { byCode } from './by-code.ts';
+
+export interface CountFacts {
+  readonly count: StockCount;
+  readonly entries: readonly CountEntry[];
+  readonly differences: readonly CountDifference[];
+  readonly stockAt: (at: string) => readonly StockLine[];
+  readonly locations: readonly Location[];
+  readonly owners: readonly Owner[];
+  readonly components: ReadonlyMap<string, BookComponent>;
+  readonly classed: readonly Classed[];
+  readonly pairs: readonly LookAlike[];
+  readonly partners: ReadonlyMap<string, readonly string[]>;
+  readonly drafts: readonly YardNote[];
+}
+
+export function unknownCount(id: string) {
+  return refuse('unknown-count', `There is no count ${id} in this book.`, { field: 'count' });
+}
+
+export async function readCountFacts(book: BookReader, id: string): Promise<Answer<CountFacts>> {
+  const [count] = await book.counts({ id });
+  if (count === undefined) return unknownCount(id);
+  const entries = await book.countEntries(id);
+  const [locations, owners, components, settings, pairs, drafts] = await Promise.all([
+    book.locations(),
+    book.owners(),
+    book.components(),
+    book.yardSettings(),
+    book.lookAlikes(),
+    book.notes({ state: 'draft' }),
+  ]);
+  const moments = new Map<string, readonly StockLine[]>();
+  for (const at of new Set([count.startedAt, ...entries.map((entry) => entry.at)]))
+    moments.set(at, await book.stock(at));
+  const stockAt = (at: string): readonly StockLine[] => {
+    const stock = moments.get(at);
+    if (stock === undefined) throw new Error(`The stock of ${at} was not gathered.`);
+    return stock;
+  };
+  const classed = classesOf(stockAt(count.startedAt), components, locations, owners, settings.classes);
+  const classes = new Map(classed.map((each) => [each.component, each.class]));
+  const ofCode = byCode(components);
+  const kinds = new Map(locations.map(({ code, kind }) => [code, kind]));
+  const differences = countDifferences({
+    count,
+    entries,
+    stockAt,
+    locations: kinds,
+    owners: new Map(owners.map(({ code, kind }) => [code, kind])),
+    classes,
+    valueCents: (component) => ofCode.get(component)?.valueCents ?? null,
+    onTheRoad: (component) => onTheRoad(drafts, component, (place) => isHeld(kinds.get(place) ?? 'supplier')),
+  });
+  const partners = partnersOf(pairs);
+  return answer({
+    count,
+    entries,
+    differences,
+    stockAt,
+    locations,
+    owners,
+    components: ofCode,
+    classed,
+    pairs,
+    partners,
+    drafts,
+  });
+}
+
+/** The classes by what is held: of every owner whose pieces we answer for. */
+export function classesOf(
+  stock: readonly StockLine[],
+  components: readonly BookComponent[],
+  locations: readonly Location[],
+  owners: readonly Owner[],
+  byHand: Parameters<typeof classify>[1],
+): readonly Classed[] {
+  const held = heldOf(stock, locations, owners);
+  return classify(
+    components.map(({ code, valueCents, hirePerDayCents }) => ({
+      component: code,
+      held: held.get(code) ?? 0,
+      valueCents: valueCents ?? null,
+      hirePerDayCents,
+    })),
+    byHand,
+  );
+}
+
+export function heldOf(
+  stock: readonly StockLine[],
+  locations: readonly Location[],
+  owners: readonly Owner[],
+): ReadonlyMap<string, number> {
+  const kinds = new Map(locations.map(({ code, kind }) => [code, kind]));
+  const others = new Set(owners.filter(({ kind }) => kind === 'others').map(({ code }) => code));
+  const held = new Map<string, number>();
+  for (const { component, owner, location, quantity } of stock) {
+    const kind = kinds.get(location);
+    if (kind === undefined || !isHeld(kind) || others.has(owner)) continue;
+    held.set(component, (held.get(component) ?? 0) + quantity);
+  }
+  return held;
+}
+
+/** Loaded and gone by a note that nobody has booked: still booked where it came from. */
+function onTheRoad(
+  drafts: readonly YardNote[],
+  component: string,
+  isHeldPlace: (place: string) => boolean,
+): number {
+  return drafts
+    .filter((note) => note.leftAt !== null && note.arrivedAt === null && isHeldPlace(note.from))
+    .flatMap((note) => note.lines)
+    .filter((line) => line.component === component)
+    .reduce((sum, line) => sum + (line.counted ?? line.sent), 0);
+}
