@@ -51,8 +51,6 @@ export function serialsOver(
   gear: readonly LiftingGear[],
   lines: readonly StockLine[],
 ): readonly SerialsOver[] {
-  const keyOf = (component: string, owner: string, place: string): string =>
-    JSON.stringify([component, owner, place]);
   const pieces = new Map<string, number>();
   for (const { component, owner, location, quantity } of lines) {
     const key = keyOf(component, owner, location);
@@ -66,4 +64,8 @@ export function serialsOver(
     const { component, owner, place } = first;
     return [{ component, owner, place, serials: serials.length, pieces: there }];
   });
+}
+
+function keyOf(component: string, owner: string, place: string): string {
+  return JSON.stringify([component, owner, place]);
 }
