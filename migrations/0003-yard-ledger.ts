@@ -80,12 +80,19 @@ ALTER TABLE location_next RENAME TO location;
 ALTER TABLE owner_next RENAME TO owner;
 ALTER TABLE movement_next RENAME TO movement;
 
-CREATE INDEX movement_component ON movement (component, owner, at_ms);
-CREATE INDEX movement_from ON movement (from_location, number);
-CREATE INDEX movement_to ON movement (to_location, number);
+-- Every index ends in the number of the ledger, by which pages of it are turned. Nearly all pieces are ready, so that
+-- only the other conditions are worth one.
+CREATE INDEX movement_component ON movement (component);
+CREATE INDEX movement_component_time ON movement (component, at_ms);
+CREATE INDEX movement_owner ON movement (owner);
+CREATE INDEX movement_from ON movement (from_location);
+CREATE INDEX movement_to ON movement (to_location);
+CREATE INDEX movement_reason ON movement (reason);
+CREATE INDEX movement_condition ON movement (condition) WHERE condition <> 'ready';
+CREATE INDEX movement_condition_after ON movement (condition_after) WHERE condition_after <> 'ready';
 CREATE INDEX movement_time ON movement (at_ms);
 CREATE INDEX movement_basis ON movement (component, owner) WHERE basis IS NOT NULL;
-CREATE INDEX movement_paper ON movement (paper, number) WHERE paper IS NOT NULL;
+CREATE INDEX movement_paper ON movement (paper) WHERE paper IS NOT NULL;
 
 CREATE TRIGGER movement_is_never_changed BEFORE UPDATE ON movement
 BEGIN SELECT RAISE(ABORT, 'A movement is never changed: a correction is a reversal.'); END;

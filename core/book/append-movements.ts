@@ -1,14 +1,17 @@
-// Books movements: gathers what the book knows of the pieces concerned, lets the pure check decide, and
-// appends. A refusal undoes the whole command.
+// Books movements: gathers what the book knows of the pieces concerned, lets the pure check decide, appends, and
+// brings the levels by day up to date. A refusal undoes the whole command.
+import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import { checkMovements } from '../yard/check-movements.ts';
 import type { LedgerView } from '../yard/check-movements.ts';
 import { momentMs } from '../yard/moment.ts';
-import type { LocationKind, Movement } from '../yard/movement.ts';
-import { msOf, readMovement, readMovementsFrom, readStock } from './ledger.ts';
-import type { ComponentOfOwner } from './ledger.ts';
+import type { LocationKind, Movement, OwnerKind } from '../yard/movement.ts';
+import { stockKey } from '../yard/quantities.ts';
+import { msOf, readMovementsById } from './ledger.ts';
 import { Refused } from './refused.ts';
 import { chunks } from './rows.ts';
+import { dayOf, endsOf, keepLevels, msPerDay, readLevelsBefore } from './stock-levels.ts';
+import type { StockPlace } from './stock-levels.ts';
 import type { BookTables, MovementRow } from './tables.ts';
 
 /** @param recordedAt the command's time, ISO 8601 with offset */
@@ -28,6 +31,7 @@ export async function appendMovements(
   const first = (last?.number ?? 0) + 1;
   const rows = movements.map((movement, index) => rowOf(movement, first + index, recordedAt, command));
   for (const chunk of chunks(rows)) await db.insertInto('movement').values(chunk).execute();
+  await keepLevels(db, movements);
 }
 
 /** What the book knows that matters to these movements. */
@@ -36,47 +40,54 @@ export async function readLedgerView(
   movements: readonly Movement[],
 ): Promise<LedgerView> {
   const components = await db.selectFrom('component').select('code').execute();
-  const owners = await db.selectFrom('owner').select('code').execute();
+  const owners = await db.selectFrom('owner').select(['code', 'kind']).execute();
   const locations = await db.selectFrom('location').select(['code', 'kind']).execute();
+  const ids = movements.flatMap(({ id, reverses }) => (reverses === null ? [id] : [id, reverses]));
+  const named = await readMovementsById(db, ids);
   const moments = movements.map((movement) => momentMs(movement.at)).filter((ms) => ms !== null);
   const earliestMs = moments.reduce((least, ms) => Math.min(least, ms), Number.MAX_SAFE_INTEGER);
-  const before: LedgerView['before'][number][] = [];
-  const since: Movement[] = [];
-  for (const only of concerned(movements)) {
-    before.push(...(await readStock(db, earliestMs - 1, only)));
-    since.push(...(await readMovementsFrom(db, earliestMs, only)));
-  }
+  const day = dayOf(earliestMs);
   return {
     components: new Set(components.map((row) => row.code)),
-    owners: new Set(owners.map((row) => row.code)),
+    owners: new Map(owners.map((row) => [row.code, row.kind as OwnerKind])),
     locations: new Map(locations.map((row) => [row.code, row.kind as LocationKind])),
-    booked: await readNamed(db, movements),
-    before,
-    since,
+    booked: new Map(named.map((each) => [each.id, { movement: each, reversedBy: each.reversedBy }])),
+    before: await readLevelsBefore(db, day, placesOf(movements)),
+    since: await readChangesFrom(db, day * msPerDay, movements),
   };
 }
 
-function concerned(movements: readonly Movement[]): readonly ComponentOfOwner[] {
-  const pairs = new Map<string, ComponentOfOwner>();
-  for (const { component, owner } of movements)
-    pairs.set(JSON.stringify([component, owner]), { component, owner });
-  return [...pairs.values()];
+function placesOf(movements: readonly Movement[]): readonly StockPlace[] {
+  const places = new Map<string, StockPlace>();
+  for (const movement of movements)
+    for (const place of Object.values(endsOf(movement)))
+      places.set(stockKey(place.component, place.owner, place.location, place.condition), place);
+  return [...places.values()];
 }
 
-async function readNamed(
+/** Of the components and owners that move; pieces of theirs at other places are among them and do not matter. */
+async function readChangesFrom(
   db: Kysely<BookTables>,
+  fromMs: number,
   movements: readonly Movement[],
-): Promise<LedgerView['booked']> {
-  const booked = new Map<string, { movement: Movement; reversedBy: string | null }>();
-  const ids = movements.flatMap(({ id, reverses }) => (reverses === null ? [id] : [id, reverses]));
-  for (const chunk of chunks(ids)) {
-    const rows = await db.selectFrom('movement').select('id').where('id', 'in', chunk).execute();
-    for (const { id } of rows) {
-      const movement = await readMovement(db, id);
-      if (movement !== null) booked.set(id, { movement, reversedBy: movement.reversedBy });
-    }
+): Promise<LedgerView['since']> {
+  const pairs = new Map(
+    movements.map(({ component, owner }) => [JSON.stringify([component, owner]), [component, owner]]),
+  );
+  const changes: LedgerView['since'][number][] = [];
+  for (const chunk of chunks([...pairs.values()])) {
+    const { rows } = await sql<LedgerView['since'][number]>`
+      with pair (component, owner) as (
+        values ${sql.join(chunk.map(([component, owner]) => sql`(${component}, ${owner})`))}
+      )
+      select m.id, m.component, m.owner, m.quantity, m.from_location as "from", m.to_location as "to",
+        m.condition, m.condition_after as "conditionAfter", m.at
+      from pair cross join movement m
+      where m.component = pair.component and +m.owner = pair.owner and m.at_ms >= ${fromMs}
+    `.execute(db);
+    changes.push(...rows);
   }
-  return booked;
+  return changes;
 }
 
 function rowOf(movement: Movement, number: number, recordedAt: string, command: string): MovementRow {

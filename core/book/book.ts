@@ -6,7 +6,7 @@ import type { RuleTables } from '../catalogue/rules.ts';
 import type { DesignGeometry } from '../gang/design.ts';
 import type { Crane, PickSetup } from '../pick/setup.ts';
 import type { Job, Pour } from '../plan/pours.ts';
-import type { Location, Movement, Owner } from '../yard/movement.ts';
+import type { Condition, Location, Movement, Owner, Reason } from '../yard/movement.ts';
 import type { StockLine } from '../yard/quantities.ts';
 import type { YardReader, YardWriter } from './yard-book.ts';
 
@@ -72,6 +72,9 @@ export interface MovementFilter {
   readonly owner?: string | undefined;
   /** Only those booked by this note, ticket, count or repair. */
   readonly paper?: string | undefined;
+  readonly reason?: Reason | undefined;
+  /** In which the pieces left, or in which they arrived. */
+  readonly condition?: Condition | undefined;
   /** Newest first, from before this ledger number. */
   readonly beforeNumber?: number | undefined;
   readonly limit: number;

@@ -3,6 +3,7 @@
 import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import type { BookProblem } from './book.ts';
+import { checkLevels, checkStockKeys } from './check-levels.ts';
 import { checkNumbers, checkReadable } from './check-readable.ts';
 import { checkRevisions } from './check-revisions.ts';
 import { checkSchema } from './check-schema.ts';
@@ -22,6 +23,8 @@ const looks: readonly (readonly [BookProblem['check'], Look])[] = [
   ['ledger', checkBalance],
   ['ledger', checkNeverBelowZero],
   ['ledger', checkReversals],
+  ['ledger', checkStockKeys],
+  ['ledger', checkLevels],
 ];
 
 /** What one look cannot get at is a problem as well, and the others go on. */

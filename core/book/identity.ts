@@ -16,8 +16,8 @@ export function refusalOfFile(file: string, newest: number, openHandle: OpenHand
     handle = openHandle(file, { readonly: true, fileMustExist: true });
     handle.pragma('trusted_schema = OFF');
     if (numberPragma(handle, 'application_id') !== applicationId) return notABook(file);
-    const damage = handle.pragma('quick_check(1)', { simple: true });
-    if (damage !== 'ok') return damaged(file, String(damage));
+    const damage = damageOf(handle);
+    if (damage !== null) return damaged(file, damage);
     if (isCutOff(file, handle)) return damaged(file, 'it ends before its last page');
     return refusalOfVersion(file, handle, newest);
   } catch (error) {
@@ -31,6 +31,39 @@ export function refusalOfFile(file: string, newest: number, openHandle: OpenHand
   } finally {
     handle?.close();
   }
+}
+
+/** A file of more pages than these takes longer to look over than anybody waits for a book to open. */
+const lookedOverUpToBytes = 48 * 1024 * 1024;
+
+/** The tables that grow with every day's work. */
+const growing: readonly string[] = ['movement', 'stock_level', 'command'];
+
+/**
+ * The whole file; of a large one all but its growing tables, of which the newest rows are read. Those are looked over
+ * whenever a copy of the book is made and when `check` is asked.
+ */
+function damageOf(handle: Handle): string | null {
+  const bytes = numberPragma(handle, 'page_count') * numberPragma(handle, 'page_size');
+  if (bytes <= lookedOverUpToBytes) return firstDamage(handle, '1');
+  const tables = handle
+    .prepare<[], { name: string }>(
+      "SELECT name FROM sqlite_schema WHERE type = 'table' AND name NOT LIKE 'sqlite%'",
+    )
+    .all();
+  for (const { name } of tables) {
+    if (growing.includes(name)) handle.prepare(`SELECT * FROM "${name}" ORDER BY 1 DESC LIMIT 100`).all();
+    else {
+      const damage = firstDamage(handle, `"${name}"`);
+      if (damage !== null) return damage;
+    }
+  }
+  return null;
+}
+
+function firstDamage(handle: Handle, what: string): string | null {
+  const found = String(handle.pragma(`quick_check(${what})`, { simple: true }));
+  return found === 'ok' ? null : found;
 }
 
 /** A page that is cut off is read as zeros by the check above; while there is a log, it may hold the page. */

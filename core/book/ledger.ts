@@ -1,20 +1,12 @@
-// Reads the ledger: single movements, and quantities as sums of them.
+// Reads the ledger: single movements, all from a moment on, and pages of it.
 import { sql } from 'kysely';
-import type { Kysely } from 'kysely';
+import type { Kysely, RawBuilder } from 'kysely';
+import { never } from '../answer.ts';
 import { momentMs } from '../yard/moment.ts';
 import type { Basis, Condition, Movement, Reason } from '../yard/movement.ts';
-import { stockKey, weakerBasis } from '../yard/quantities.ts';
-import type { LineBasis, StockLine } from '../yard/quantities.ts';
 import type { BookedMovement, MovementFilter } from './book.ts';
+import { chunks } from './rows.ts';
 import type { BookTables, MovementRow } from './tables.ts';
-
-/** After every moment that a movement can have. */
-const atLastMs = Number.MAX_SAFE_INTEGER;
-
-export interface ComponentOfOwner {
-  readonly component: string;
-  readonly owner: string;
-}
 
 /** Milliseconds since 1970 of a moment given by the core itself: a text that is none is a bug. */
 export function msOf(at: string): number {
@@ -23,71 +15,16 @@ export function msOf(at: string): number {
   return ms;
 }
 
-/**
- * Sums by component, owner, location and condition, without lines of zero, in the order of those codes.
- * @param upToMs the last millisecond that counts
- * @param only the component and owner to look at; all where absent
- */
-export async function readStock(
-  db: Kysely<BookTables>,
-  upToMs: number = atLastMs,
-  only?: ComponentOfOwner,
-): Promise<readonly StockLine[]> {
-  const where =
-    only === undefined
-      ? sql`at_ms <= ${upToMs}`
-      : sql`component = ${only.component} and owner = ${only.owner} and at_ms <= ${upToMs}`;
-  const { rows } = await sql<Omit<StockLine, 'basis' | 'basisDate'>>`
-    select component, owner, location, condition, sum(quantity) as quantity from (
-      select component, owner, to_location as location, condition_after as condition, quantity
-      from movement where ${where}
-      union all
-      select component, owner, from_location, condition, -quantity
-      from movement where ${where}
-    ) as line
-    group by component, owner, location, condition
-    having sum(quantity) <> 0
-    order by component, owner, location, condition
-  `.execute(db);
-  const bases = await readBases(db, upToMs);
-  return rows.map((row) => {
-    const known = bases.get(stockKey(row.component, row.owner, row.location, row.condition));
-    return { ...row, basis: known?.basis ?? null, basisDate: known?.basisDate ?? null };
-  });
-}
-
-/** What the opening figures say of themselves, without those taken back by then. */
-async function readBases(db: Kysely<BookTables>, upToMs: number): Promise<ReadonlyMap<string, LineBasis>> {
-  const rows = await db
-    .selectFrom('movement')
-    .leftJoin('movement as back', (join) =>
-      join.onRef('back.reverses', '=', 'movement.id').on('back.at_ms', '<=', upToMs),
-    )
-    .select(['movement.component', 'movement.owner', 'movement.to_location', 'movement.condition_after'])
-    .select(['movement.basis', 'movement.basis_date'])
-    .where('movement.basis', 'is not', null)
-    .where('movement.at_ms', '<=', upToMs)
-    .where('back.id', 'is', null)
-    .execute();
-  const bases = new Map<string, LineBasis>();
-  for (const row of rows) {
-    const key = stockKey(row.component, row.owner, row.to_location, row.condition_after as Condition);
-    const basis: LineBasis = { basis: row.basis as Basis, basisDate: row.basis_date };
-    bases.set(key, weakerBasis(bases.get(key) ?? basis, basis));
-  }
-  return bases;
-}
-
 /** Every movement from `fromMs` on, oldest first; those of one moment in the order in which they were booked. */
 export async function readMovementsFrom(
   db: Kysely<BookTables>,
   fromMs: number,
-  only?: ComponentOfOwner,
 ): Promise<readonly BookedMovement[]> {
-  let query = bookedMovements(db).where('movement.at_ms', '>=', fromMs);
-  if (only !== undefined)
-    query = query.where('movement.component', '=', only.component).where('movement.owner', '=', only.owner);
-  const rows = await query.orderBy('movement.at_ms').orderBy('movement.number').execute();
+  const rows = await bookedMovements(db)
+    .where('movement.at_ms', '>=', fromMs)
+    .orderBy('movement.at_ms')
+    .orderBy('movement.number')
+    .execute();
   return rows.map(bookedOfRow);
 }
 
@@ -96,26 +33,87 @@ export async function readMovements(
   db: Kysely<BookTables>,
   filter: MovementFilter,
 ): Promise<readonly BookedMovement[]> {
-  const { component, location, owner, paper, beforeNumber, limit } = filter;
-  let query = bookedMovements(db);
-  if (component !== undefined) query = query.where('movement.component', '=', component);
-  if (owner !== undefined) query = query.where('movement.owner', '=', owner);
-  if (paper !== undefined) query = query.where('movement.paper', '=', paper);
-  if (beforeNumber !== undefined) query = query.where('movement.number', '<', beforeNumber);
-  if (location !== undefined)
-    query = query.where((where) =>
-      where.or([
-        where('movement.from_location', '=', location),
-        where('movement.to_location', '=', location),
-      ]),
-    );
-  const rows = await query.orderBy('movement.number', 'desc').limit(limit).execute();
-  return rows.map(bookedOfRow);
+  const { beforeNumber = Number.MAX_SAFE_INTEGER, limit } = filter;
+  // Each way into the ledger gives its newest by itself, so that each goes by its own index.
+  const ways = waysInto(filter).map(
+    (way) => sql`select number from (
+      select number from movement where ${way} and number < ${beforeNumber} order by number desc limit ${limit}
+    )`,
+  );
+  const { rows: found } = await sql<{ number: number }>`
+    ${sql.join(ways, sql` union `)} order by number desc limit ${limit}
+  `.execute(db);
+  const movements: BookedMovement[] = [];
+  for (const chunk of chunks(found)) {
+    const numbers = chunk.map(({ number }) => number);
+    const rows = await bookedMovements(db)
+      .where('movement.number', 'in', numbers)
+      .orderBy('movement.number', 'desc')
+      .execute();
+    movements.push(...rows.map(bookedOfRow));
+  }
+  return movements;
+}
+
+/**
+ * Conditions one of which a movement has to meet. The filter that leaves the fewest goes by its index; a plus before
+ * the others keeps theirs out of it.
+ */
+function waysInto(filter: MovementFilter): readonly RawBuilder<unknown>[] {
+  const { paper, component, location, condition, reason, owner } = filter;
+  const leads = (['paper', 'component', 'location', 'condition', 'reason', 'owner'] as const).filter(
+    (each) => filter[each] !== undefined,
+  );
+  const [lead] = leads;
+  const others: RawBuilder<unknown>[] = [sql`true`];
+  if (component !== undefined && lead !== 'component') others.push(sql`+component = ${component}`);
+  if (location !== undefined && lead !== 'location')
+    others.push(sql`(+from_location = ${location} or +to_location = ${location})`);
+  // Ready pieces are met with at once wherever one begins to look.
+  if (condition !== undefined && (lead !== 'condition' || condition === 'ready'))
+    others.push(sql`(+condition = ${condition} or +condition_after = ${condition})`);
+  if (reason !== undefined && lead !== 'reason') others.push(sql`+reason = ${reason}`);
+  if (owner !== undefined && lead !== 'owner') others.push(sql`+owner = ${owner}`);
+  const rest = sql.join(others, sql` and `);
+  switch (lead) {
+    case undefined:
+      return [rest];
+    case 'paper':
+      return [sql`paper = ${paper} and ${rest}`];
+    case 'component':
+      return [sql`component = ${component} and ${rest}`];
+    case 'location':
+      return [sql`from_location = ${location} and ${rest}`, sql`to_location = ${location} and ${rest}`];
+    case 'condition':
+      if (condition === 'ready') return [rest];
+      return [
+        sql`condition = ${condition} and condition <> 'ready' and ${rest}`,
+        sql`condition_after = ${condition} and condition_after <> 'ready' and ${rest}`,
+      ];
+    case 'reason':
+      return [sql`reason = ${reason} and ${rest}`];
+    case 'owner':
+      return [sql`owner = ${owner} and ${rest}`];
+    default:
+      return never(lead);
+  }
 }
 
 export async function readMovement(db: Kysely<BookTables>, id: string): Promise<BookedMovement | null> {
   const row = await bookedMovements(db).where('movement.id', '=', id).executeTakeFirst();
   return row === undefined ? null : bookedOfRow(row);
+}
+
+export async function readMovementsById(
+  db: Kysely<BookTables>,
+  ids: readonly string[],
+): Promise<readonly BookedMovement[]> {
+  const movements: BookedMovement[] = [];
+  for (const chunk of chunks(ids)) {
+    const rows = await bookedMovements(db).where('movement.id', 'in', chunk).execute();
+    movements.push(...rows.map(bookedOfRow));
+  }
+  return movements;
 }
 
 function bookedMovements(db: Kysely<BookTables>) {
@@ -126,7 +124,7 @@ function bookedMovements(db: Kysely<BookTables>) {
     .select('back.id as reversed_by');
 }
 
-function bookedOfRow(row: MovementRow & { readonly reversed_by: string | null }): BookedMovement {
+export function bookedOfRow(row: MovementRow & { readonly reversed_by: string | null }): BookedMovement {
   return {
     ...movementOfRow(row),
     number: row.number,

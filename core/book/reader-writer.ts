@@ -7,12 +7,13 @@ import { putComponent, putRules, readComponents, readRuleVersions } from './cata
 import { checkBook } from './check-book.ts';
 import { putDesign, readDesignRevisions, readDesigns, removeDesign } from './designs.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
-import { msOf, readMovement, readMovements, readMovementsFrom, readStock } from './ledger.ts';
+import { msOf, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
 import type { Migration } from './migration.ts';
 import { putCrane, putPickSetup, readCranes, readPickSetup } from './picks.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
 import { readPours } from './pours.ts';
 import { putPour, removePour } from './put-pour.ts';
+import { readStock } from './stock.ts';
 import type { BookTables } from './tables.ts';
 import { yardReaderOf, yardWriterOf } from './yard-reader-writer.ts';
 

@@ -1,7 +1,7 @@
 // No location that holds pieces ever has less than nothing, at any moment: a movement booked for last week
 // must not take what was needed for one booked since. All movements of one moment count together.
 import type { Refusal } from '../answer.ts';
-import type { LedgerView } from './check-movements.ts';
+import type { BookedChange, LedgerView } from './check-movements.ts';
 import { momentMs } from './moment.ts';
 import { holdsPieces, type Movement } from './movement.ts';
 import { stockKey } from './quantities.ts';
@@ -60,7 +60,7 @@ function placesOf(movements: readonly Movement[], view: LedgerView): Map<string,
   return places;
 }
 
-function addChanges(places: ReadonlyMap<string, Place>, movement: Movement, isNew: boolean): void {
+function addChanges(places: ReadonlyMap<string, Place>, movement: BookedChange, isNew: boolean): void {
   const { component, owner, quantity, at } = movement;
   const ms = momentMs(at);
   if (ms === null) throw new Error(`Movement ${movement.id} has no moment: "${at}".`);

@@ -5,26 +5,33 @@ import type { Refusal } from '../answer.ts';
 import { checkReversal } from './check-reversal.ts';
 import { checkEnough } from './check-enough.ts';
 import { momentMs } from './moment.ts';
-import type { LocationKind, Movement } from './movement.ts';
+import { checkReason } from './check-reason.ts';
+import type { LocationKind, Movement, OwnerKind } from './movement.ts';
 import type { StockLine } from './quantities.ts';
+
+/** What of a booked movement matters to whether there is enough. */
+export type BookedChange = Pick<
+  Movement,
+  'id' | 'component' | 'owner' | 'quantity' | 'from' | 'to' | 'condition' | 'conditionAfter' | 'at'
+>;
 
 /** What the book knows that matters to the movements at hand. */
 export interface LedgerView {
   readonly components: ReadonlySet<string>;
-  readonly owners: ReadonlySet<string>;
+  readonly owners: ReadonlyMap<string, OwnerKind>;
   readonly locations: ReadonlyMap<string, LocationKind>;
   /** Booked movements by id: at least those whose id a new movement bears or reverses. */
   readonly booked: ReadonlyMap<string, { readonly movement: Movement; readonly reversedBy: string | null }>;
-  /** Stock before the earliest new movement: at least of the components and owners that move. */
-  readonly before: readonly StockLine[];
-  /** Movements booked at that moment or after it: at least of the same components and owners. */
-  readonly since: readonly Movement[];
+  /** Stock at some moment before the earliest new movement: at least where the new ones take from or bring to. */
+  readonly before: readonly Omit<StockLine, 'basis' | 'basisDate'>[];
+  /** Movements booked after that moment: at least of the same components and owners. */
+  readonly since: readonly BookedChange[];
 }
 
 /**
  * The first refusal, or null where all may be booked.
  * Codes: movement-exists, bad-quantity, bad-instant, unknown-component, unknown-owner, unknown-location,
- * moves-nothing, bad-opening, those of reversals, not-enough, too-many.
+ * moves-nothing, bad-opening, wrong-place, not-theirs, those of reversals, not-enough, too-many.
  */
 export function checkMovements(movements: readonly Movement[], view: LedgerView): Refusal | null {
   const seen = new Map<string, Movement>();
@@ -34,6 +41,7 @@ export function checkMovements(movements: readonly Movement[], view: LedgerView)
       checkFigures(movement) ??
       checkCodes(movement, view) ??
       checkOpening(movement, view) ??
+      checkReason(movement, view) ??
       checkReversal(movement, seen, view.booked);
     if (refusal !== null) return placed(refusal, index);
     seen.set(movement.id, movement);

@@ -65,6 +65,31 @@ describe('A check of the book', () => {
       'The last movement has number 4, and there are 3: some were taken out.',
     ],
     [
+      'a level made higher',
+      "UPDATE stock_level SET quantity = quantity + 1 WHERE stock_key = (SELECT number FROM stock_key WHERE location = 'SITE') AND day = 20514",
+      'The level of P1 (OURS, ready) at SITE at the end of 2026-03-02 is 14, and its movements make 13.',
+    ],
+    [
+      'a level taken out',
+      "DELETE FROM stock_level WHERE stock_key = (SELECT number FROM stock_key WHERE location = 'NORTH') AND day = 20513",
+      'The level of P1 (OURS, ready) at NORTH at the end of 2026-03-01 is missing; its movements make 40.',
+    ],
+    [
+      'a level of a day on which nothing moved',
+      "INSERT INTO stock_level SELECT number, 20600, 3 FROM stock_key WHERE location = 'SITE'",
+      'The level of P1 (OURS, ready) at SITE at the end of 2026-05-27 is 3, and nothing of it moved on that day.',
+    ],
+    [
+      'a key taken out',
+      "DELETE FROM stock_key WHERE location = 'SITE'",
+      'No level is kept of P1 (OURS, ready) at SITE, though it moved.',
+    ],
+    [
+      'a key of nothing',
+      "INSERT INTO stock_key VALUES (99, 'P2', 'H1', 'SITE', 'quarantine')",
+      'A level is kept of P2 (H1, quarantine) at SITE, of which nothing ever moved.',
+    ],
+    [
       'a guard taken off',
       '-- leaves off movement_is_never_changed',
       'The trigger movement_is_never_changed is missing.',

@@ -99,6 +99,8 @@ function randomMovement(throws: Dice, ledger: readonly Movement[]): Movement {
     at,
     from,
     to: throws.of(places),
+    // The one reason that says nothing of its places.
+    reason: 'transfer' as const,
     condition,
     conditionAfter: throws.of(conditions),
   };

@@ -268,7 +268,7 @@ describe('Put, closed, opened and read, equal', () => {
       remark: 'in the rain',
       at: '2026-03-01T07:00:00.5+05:30',
     });
-    const second = movement({ id: 'second', conditionAfter: 'to-clean', reason: 'strip' });
+    const second = movement({ id: 'second', conditionAfter: 'to-clean', reason: 'transfer' });
     const read = await throughTheBook(
       (writer) => writer.appendMovements([first, second], now),
       async (reader) => [

@@ -10,6 +10,11 @@ const places: readonly (readonly [string, LocationKind])[] = [
   ['SITE', 'site'],
   ['SHOP', 'repair'],
   ['HIRE', 'supplier'],
+  ['H1', 'supplier'],
+  ['LOST', 'lost'],
+  ['SCRAP', 'scrap'],
+  ['G-07', 'gang'],
+  ['TB26/P01', 'pour'],
   ['START', 'opening'],
 ];
 
@@ -17,7 +22,11 @@ function view(booked: readonly Movement[] = []): LedgerView {
   const takenBack = new Map(booked.map((each) => [each.reverses, each.id]));
   return {
     components: new Set(['P1']),
-    owners: new Set(['OURS']),
+    owners: new Map([
+      ['OURS', 'ours'],
+      ['H1', 'supplier'],
+      ['H2', 'supplier'],
+    ]),
     locations: new Map(places),
     booked: new Map(
       booked.map((each) => [each.id, { movement: each, reversedBy: takenBack.get(each.id) ?? null }]),
@@ -71,6 +80,9 @@ const back = (movement: Movement, more: Partial<Movement> = {}): Movement => ({
 const ten = opening({ id: 'ten' });
 const taken = move({ id: 'taken', quantity: 4 });
 const takenBack = back(taken, { id: 'taken-back' });
+const inGang = opening({ to: 'G-07' });
+const theirs = (owner: string): Movement => opening({ owner });
+const sentTo = (to: string, owner: string): Movement => move({ to, owner, reason: 'return' });
 const early = '2026-03-01T20:00:00-05:00';
 const late = '2026-03-09T07:00:00-05:00';
 
@@ -81,7 +93,7 @@ const rules: readonly (readonly [string, readonly Movement[], readonly Movement[
   [
     '10, given back at the same moment, and 10 again',
     [ten],
-    [move(), move({ from: 'SITE', to: 'NORTH' }), move()],
+    [move(), move({ from: 'SITE', to: 'NORTH', reason: 'transfer' }), move()],
     'booked',
   ],
   ['10 that come at the same moment', [], [opening(), move({ at: opening().at })], 'booked'],
@@ -134,7 +146,7 @@ const rules: readonly (readonly [string, readonly Movement[], readonly Movement[
   [
     'from ready to dirty where they lie',
     [ten],
-    [move({ to: 'NORTH', conditionAfter: 'to-clean' })],
+    [move({ to: 'NORTH', conditionAfter: 'to-clean', reason: 'quarantine' })],
     'booked',
   ],
   ['an opening figure without basis', [], [opening({ basis: null })], 'bad-opening'],
@@ -143,6 +155,53 @@ const rules: readonly (readonly [string, readonly Movement[], readonly Movement[
   ['a delivery from the opening', [], [move({ from: 'START', reason: 'delivery' })], 'bad-opening'],
   ['a transfer back into the opening', [ten], [move({ to: 'START' })], 'bad-opening'],
   ['a basis on a transfer', [ten], [move({ basis: 'counted', basisDate: '2026-03-01' })], 'bad-opening'],
+  ['a delivery from a yard', [ten], [move({ reason: 'delivery' })], 'wrong-place'],
+  ['a hire on from a yard', [ten], [move({ reason: 'hire-on' })], 'wrong-place'],
+  ['a return to a site', [ten], [move({ reason: 'return' })], 'wrong-place'],
+  ['a hire off to a site', [ten], [move({ reason: 'hire-off' })], 'wrong-place'],
+  ['an issue to a gang', [ten], [move({ to: 'G-07' })], 'booked'],
+  ['an issue to a pour', [ten], [move({ to: 'TB26/P01' })], 'booked'],
+  ['an issue to a repair shop', [ten], [move({ to: 'SHOP' })], 'wrong-place'],
+  ['out of a gang broken down', [inGang], [move({ from: 'G-07', reason: 'break-down' })], 'booked'],
+  ['a yard broken down', [ten], [move({ reason: 'break-down' })], 'wrong-place'],
+  ['a strip from a gang', [inGang], [move({ from: 'G-07', to: 'NORTH', reason: 'strip' })], 'booked'],
+  [
+    'a strip that leaves pieces where they are, dirty',
+    [ten],
+    [move({ to: 'NORTH', conditionAfter: 'to-clean', reason: 'strip' })],
+    'booked',
+  ],
+  ['a strip from a yard', [ten], [move({ reason: 'strip' })], 'wrong-place'],
+  ['scrap to the scrap', [ten], [move({ to: 'SCRAP', reason: 'scrap' })], 'booked'],
+  [
+    'scrap that stays where it lies',
+    [ten],
+    [move({ to: 'NORTH', conditionAfter: 'scrapped', reason: 'scrap' })],
+    'booked',
+  ],
+  ['scrap that stays ready', [ten], [move({ reason: 'scrap' })], 'wrong-place'],
+  ['lost to the lost', [ten], [move({ to: 'LOST', reason: 'lost' })], 'booked'],
+  ['lost to a site', [ten], [move({ reason: 'lost' })], 'wrong-place'],
+  ['found among the lost', [], [move({ from: 'LOST', reason: 'found' })], 'booked'],
+  ['found in a yard', [ten], [move({ reason: 'found' })], 'wrong-place'],
+  ['pieces of a supplier to his depot', [theirs('H1')], [sentTo('H1', 'H1')], 'booked'],
+  ['pieces of a supplier to a depot of nobody’s code', [theirs('H1')], [sentTo('HIRE', 'H1')], 'booked'],
+  ['our own pieces returned to a supplier', [ten], [sentTo('H1', 'OURS')], 'not-theirs'],
+  ['our own pieces to a depot of nobody’s code', [ten], [sentTo('HIRE', 'OURS')], 'not-theirs'],
+  ['pieces of one supplier to another', [theirs('H2')], [sentTo('H1', 'H2')], 'not-theirs'],
+  [
+    'pieces of one supplier off hire to another',
+    [theirs('H2')],
+    [{ ...sentTo('H1', 'H2'), reason: 'hire-off' }],
+    'not-theirs',
+  ],
+  [
+    'our own pieces to a supplier in place of his',
+    [ten],
+    [{ ...sentTo('H1', 'OURS'), reason: 'owner-swap' }],
+    'booked',
+  ],
+  ['more returned than ever came', [theirs('H1')], [{ ...sentTo('H1', 'H1'), quantity: 11 }], 'not-enough'],
   ['4 taken back', [ten, taken], [back(taken)], 'booked'],
   ['an opening figure taken back', [ten], [back(ten)], 'booked'],
   ['an opening figure taken back of which 4 are gone', [ten, taken], [back(ten)], 'not-enough'],
@@ -182,6 +241,7 @@ describe('Booking', () => {
       'moves-nothing',
       'not-enough',
       'not-its-opposite',
+      'not-theirs',
       'reversed-before-it-happened',
       'reverses-a-reversal',
       'too-many',
@@ -189,6 +249,7 @@ describe('Booking', () => {
       'unknown-location',
       'unknown-movement',
       'unknown-owner',
+      'wrong-place',
     ]);
   });
 });
