@@ -40,8 +40,13 @@ export const ticketPart = z.strictObject({
   expected: z.array(
     z.strictObject({
       component: componentCode,
-      quantity: somePieces,
+      /** Zero on a ticket of late finds: nothing more is due, what is found was missing. */
+      quantity: pieces,
       from: placeCode,
+      /** Pieces of the design that the book has nowhere: they cannot be expected of it. */
+      unbooked: z.exactOptional(somePieces),
+      /** On a ticket of late finds: how many are still missing. */
+      sought: z.exactOptional(somePieces),
     }),
   ),
 });
@@ -59,7 +64,10 @@ export const ticketText = z.strictObject({
 });
 export type TicketText = z.output<typeof ticketText>;
 
-/** What one person counted at one time; a figure below zero takes back what an earlier entry had too many. */
+/**
+ * What one person counted at one time. A figure below zero takes back what an earlier entry had too many; a zero
+ * says that it was looked for and none was there, which is not the same as not counted.
+ */
 export const ticketEntry = z.strictObject({
   lines: z
     .array(
@@ -70,6 +78,8 @@ export const ticketEntry = z.strictObject({
         quantity: z.int().min(-1_000_000_000).max(1_000_000_000),
         /** Whose they were by their mark; absent where it was not looked at. */
         owner: z.exactOptional(ownerCode),
+        /** More than is expected, or not expected at all: said on purpose, never by a slip of the keyboard. */
+        extra: z.exactOptional(z.literal(true)),
       }),
     )
     .min(1)
@@ -95,6 +105,7 @@ export const ticketResult = z.strictObject({
       /** Pieces expected: as many piece-turns ended here. Zero on a ticket of late finds. */
       expected: pieces,
       ready: pieces,
+      readyHidden: pieces,
       toClean: pieces,
       toRepair: pieces,
       quarantine: pieces,
@@ -102,7 +113,13 @@ export const ticketResult = z.strictObject({
       missing: pieces,
       /** More than expected. */
       found: pieces,
+      /** Nobody counted it: it was taken to have come back as expected, and says nothing of losses. */
+      uncounted: z.exactOptional(z.literal(true)),
     }),
+  ),
+  /** Whose the missing pieces were. */
+  missing: z.array(
+    z.strictObject({ part: z.string(), component: componentCode, owner: ownerCode, quantity: somePieces }),
   ),
 });
 export type TicketResult = z.output<typeof ticketResult>;
@@ -118,6 +135,9 @@ export interface StripTicket extends TicketText {
   /** The earlier ticket whose late finds this one counts. */
   readonly follows: string | null;
 }
+
+/** The part of a ticket that holds the loose pieces of the pour. */
+export const loosePart = 'loose';
 
 export function ticketName(ticket: { readonly number: number }): string {
   return `S-${ticket.number}`;
