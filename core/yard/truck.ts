@@ -25,28 +25,42 @@ export interface Truck extends z.output<typeof truckText> {
   readonly code: string;
 }
 
+/** What lies as one on a deck: a bundle of pieces, a container with what is in it, a gang laid down. */
+export const loadedThing = z.union([
+  z.strictObject({ component: componentCode, quantity: somePieces }),
+  z.strictObject({ container: placeCode }),
+  z.strictObject({ gang: placeCode }),
+]);
+export type LoadedThing = z.output<typeof loadedThing>;
+
+export const loadLayer = z.strictObject({
+  what: loadedThing,
+  weightGrams: grams,
+  /** Along the deck. */
+  lengthNm,
+  /** Across the deck. */
+  widthNm: lengthNm,
+  /** With the bearers under it. */
+  heightNm: lengthNm,
+  /** Whether others may lie on it. */
+  carries: z.boolean(),
+  /** Stops in the order in which they are reached, from 1. */
+  stop: z.int().min(1).max(50),
+});
+export type LoadLayer = z.output<typeof loadLayer>;
+
+export const loadStack = z.strictObject({
+  fromCabNm: z.int().min(0),
+  fromLeftNm: z.int().min(0),
+  /** From the deck upwards. */
+  layers: z.array(loadLayer).min(1).max(60),
+});
+export type LoadStack = z.output<typeof loadStack>;
+
 export const loadText = z.strictObject({
-  truck: z.string().max(40),
-  /** From the cab backwards; in a stack from the deck upwards. */
-  stacks: z.array(
-    z.strictObject({
-      fromCabNm: z.int().min(0),
-      lengthNm,
-      layers: z.array(
-        z.strictObject({
-          what: z.union([
-            z.strictObject({ component: componentCode, quantity: somePieces }),
-            z.strictObject({ container: placeCode }),
-            z.strictObject({ gang: placeCode }),
-          ]),
-          weightGrams: grams,
-          heightNm: lengthNm,
-          /** Stops in the order in which they are reached, from 1. */
-          stop: z.int().min(1).max(50),
-        }),
-      ),
-    }),
-  ),
+  truck: z.string().trim().min(1).max(40),
+  /** From the cab backwards, side by side from the left. */
+  stacks: z.array(loadStack).max(200),
   leavesAt: moment.nullable(),
   tiedDownBy: person.nullable(),
   remark: remark.nullable(),
