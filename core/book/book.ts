@@ -80,11 +80,28 @@ export interface MovementFilter {
   readonly limit: number;
 }
 
+/** The pieces that a number counts: of one component, at one location or at all that hold pieces. */
+export interface HistoryFilter {
+  readonly component: string;
+  readonly owner?: string | undefined;
+  readonly location?: string | undefined;
+  readonly condition?: Condition | undefined;
+  /** From before the movement of this ledger number, in order of time. */
+  readonly beforeNumber?: number | undefined;
+  readonly limit: number;
+}
+
 /** A booked movement with its place in the ledger; `reversedBy` names the movement that took it back. */
 export interface BookedMovement extends Movement {
   readonly number: number;
   readonly recordedAt: string;
   readonly reversedBy: string | null;
+}
+
+/** By how much a movement changed a number (nothing, where pieces only went from one place of it to another). */
+export interface HistoryRow extends BookedMovement {
+  readonly change: number;
+  readonly quantityAfter: number;
 }
 
 export interface BookProblem {
@@ -113,6 +130,8 @@ export interface BookReader extends YardReader {
   /** Every movement after `at`, oldest first: what a plan knows to be coming. */
   movementsAfter(at: string): Promise<readonly BookedMovement[]>;
   movements(filter: MovementFilter): Promise<readonly BookedMovement[]>;
+  /** The newest first in order of time. */
+  history(filter: HistoryFilter): Promise<readonly HistoryRow[]>;
   movement(id: string): Promise<BookedMovement | null>;
   latestPlan(job: string): Promise<StoredPlan | null>;
   check(): Promise<readonly BookProblem[]>;

@@ -6,6 +6,7 @@ import type { BookReader, BookWriter } from './book.ts';
 import { putComponent, putRules, readComponents, readRuleVersions } from './catalogue.ts';
 import { checkBook } from './check-book.ts';
 import { putDesign, readDesignRevisions, readDesigns, removeDesign } from './designs.ts';
+import { readHistory } from './history.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
 import { msOf, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
 import type { Migration } from './migration.ts';
@@ -39,6 +40,7 @@ export function readerOf(
     stock: (at) => (at === undefined ? readStock(db) : readStock(db, msOf(at))),
     movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
     movements: (filter) => readMovements(db, filter),
+    history: (filter) => readHistory(db, filter),
     movement: (id) => readMovement(db, id),
     latestPlan: (job) => readLatestPlan(db, job),
     check: () => checkBook(db, migrations),

@@ -1,6 +1,6 @@
-// The ledger, newest first, a page at a time.
+// The ledger, newest first, a page at a time; or the history of a number, each entry with the quantity after it.
 import { z } from 'zod';
-import { answer } from '../answer.ts';
+import { answer, refuse } from '../answer.ts';
 import { byCode, found } from './by-code.ts';
 import { bases, conditions, reasons } from '../yard/movement.ts';
 import { query } from './procedure.ts';
@@ -31,22 +31,53 @@ export const movementRow = z.strictObject({
   paper: z.string().nullable(),
 });
 
+/** Which pieces a number counts: at one location, or at all that hold pieces. */
+const countedPieces = z.strictObject({
+  component: code,
+  owner: code.optional(),
+  location: code.optional(),
+  condition: z.enum(conditions).optional(),
+});
+
 export const yardMovements = query({
   name: 'yard.movements',
   input: z.strictObject({
     component: code.optional(),
     location: code.optional(),
     owner: code.optional(),
+    /** Only those that one note, ticket, count or repair booked. */
+    paper: z.string().min(1).max(64).optional(),
+    reason: z.enum(reasons).optional(),
+    /** In which pieces left, or in which they arrived. */
+    condition: z.enum(conditions).optional(),
+    /** In place of the filters: in order of time, with the running quantity. */
+    historyOf: countedPieces.optional(),
+    /** The next page: from before this entry on. */
     beforeNumber: z.int().optional(),
     limit: z.int().min(1).max(1000).default(200),
   }),
-  output: z.strictObject({ rows: z.array(movementRow), more: z.boolean() }),
-  run: async (book, { limit, ...filter }) => {
-    const [rows, components] = await Promise.all([
-      book.movements({ ...filter, limit: limit + 1 }),
-      book.components(),
-    ]);
-    const component = byCode(components);
+  output: z.strictObject({
+    rows: z.array(
+      movementRow.extend({
+        /** Of a history: by how much this entry changed the number, and what it was then. */
+        change: z.int().nullable(),
+        quantityAfter: z.int().nullable(),
+      }),
+    ),
+    more: z.boolean(),
+  }),
+  run: async (book, { limit, historyOf, beforeNumber, ...filter }) => {
+    const page = { beforeNumber, limit: limit + 1 };
+    const plain = { change: null, quantityAfter: null };
+    if (historyOf !== undefined && Object.values(filter).some((each) => each !== undefined))
+      return refuse('two-questions', 'A history names its pieces by itself; it takes no other filter.', {
+        field: 'historyOf',
+      });
+    const rows =
+      historyOf === undefined
+        ? (await book.movements({ ...filter, ...page })).map((row) => ({ ...row, ...plain }))
+        : await book.history({ ...historyOf, ...page });
+    const component = byCode(await book.components());
     return answer({
       rows: rows.slice(0, limit).map((row) => ({ ...row, name: found(component, row.component).name })),
       more: rows.length > limit,
