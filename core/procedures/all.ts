@@ -26,6 +26,13 @@ import { designRow } from './design-row.ts';
 import { designSave } from './design-save.ts';
 import { fillKeep } from './fill-keep.ts';
 import { fillPropose } from './fill-propose.ts';
+import { gangBreak } from './gang-break.ts';
+import { gangBuild } from './gang-build.ts';
+import { gangLines } from './gang-lines.ts';
+import { gangList } from './gang-list.ts';
+import { gangRead } from './gang-read.ts';
+import { gangRegang } from './gang-regang.ts';
+import { gangStep } from './gang-step.ts';
 import { importFile } from './import-file.ts';
 import { lookalikeList } from './lookalike-list.ts';
 import { lookalikeRemove } from './lookalike-remove.ts';
@@ -35,6 +42,7 @@ import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
 import { planMake } from './plan-make.ts';
 import { planWhatif } from './plan-whatif.ts';
+import { pourIssue } from './pour-issue.ts';
 import { pourList } from './pour-list.ts';
 import { pourMove } from './pour-move.ts';
 import { pourRemove } from './pour-remove.ts';
@@ -80,6 +88,13 @@ export const procedures = {
   'design.save': designSave,
   'fill.keep': fillKeep,
   'fill.propose': fillPropose,
+  'gang.break': gangBreak,
+  'gang.build': gangBuild,
+  'gang.lines': gangLines,
+  'gang.list': gangList,
+  'gang.read': gangRead,
+  'gang.regang': gangRegang,
+  'gang.step': gangStep,
   'import.file': importFile,
   'lookalike.list': lookalikeList,
   'lookalike.remove': lookalikeRemove,
@@ -89,6 +104,7 @@ export const procedures = {
   'pick.save': pickSave,
   'plan.make': planMake,
   'plan.whatif': planWhatif,
+  'pour.issue': pourIssue,
   'pour.list': pourList,
   'pour.move': pourMove,
   'pour.remove': pourRemove,

@@ -20,3 +20,10 @@ export function unknownDesign(code: string) {
 export function unknownSystem(code: string) {
   return refuse('unknown-system', `There is no panel system ${code} in this book.`, { field: 'system' });
 }
+
+export function unknownGang(code: string) {
+  return refuse('unknown-gang', `There is no gang ${code} in this book.`, {
+    field: 'gang',
+    hint: 'Maybe it was never booked as built.',
+  });
+}

@@ -29,3 +29,12 @@ export interface Container {
   readonly owner: string;
   readonly last: ContainerStep;
 }
+
+export type Filling = (typeof fillings)[number];
+
+/** How full a container is said to be after pieces went in or out of it: what nobody looked at is not called full. */
+export function fillingAfter(before: Filling, holdsPieces: boolean, wentIn: boolean): Filling {
+  if (!holdsPieces) return 'empty';
+  if (wentIn) return before === 'empty' ? 'part' : before;
+  return before === 'unknown' ? 'unknown' : 'part';
+}

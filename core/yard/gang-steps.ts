@@ -42,6 +42,7 @@ export interface StepChange {
   /** Where it is built anew. */
   readonly design?: string | undefined;
   readonly designState?: number | undefined;
+  readonly ruleVersion?: number | undefined;
 }
 
 /**
@@ -64,6 +65,7 @@ export function nextGangStep(gang: Gang, change: StepChange): Answer<NewGangStep
       { field: 'at', hint: 'Maybe the day is wrong, or a clock was set back.' },
     );
   const stands = state === 'standing';
+  const ruleVersion = change.ruleVersion ?? last.ruleVersion;
   const turn = stands ? (change.turn ?? last.nextTurn) : null;
   if (stands && turn === null)
     return refuse('needs-turn', `${code} is to stand, but for which turn is not said.`, { field: 'turn' });
@@ -75,6 +77,7 @@ export function nextGangStep(gang: Gang, change: StepChange): Answer<NewGangStep
     at,
     design: change.design ?? last.design,
     designState: change.designState ?? last.designState,
+    ...(ruleVersion !== undefined && { ruleVersion }),
     place: change.place ?? last.place,
     laying: stands ? 'upright' : (change.laying ?? last.laying),
     job: change.job === undefined ? last.job : change.job,

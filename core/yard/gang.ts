@@ -13,6 +13,8 @@ export const gangStepText = z.strictObject({
   design: z.string().trim().min(1).max(40),
   /** The saved state of the design that it was built to. */
   designState: z.int().min(0),
+  /** The rule tables by which its pieces were counted; absent: those in force when that state was saved. */
+  ruleVersion: z.exactOptional(z.int().min(0)),
   /** Where it is: a yard, a site, a pour. */
   place: placeCode,
   laying: z.enum(layings),
