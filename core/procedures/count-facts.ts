@@ -6,9 +6,11 @@ import { classify, type Classed } from '../yard/count-class.ts';
 import { countDifferences, type CountDifference } from '../yard/count-differences.ts';
 import { partnersOf } from '../yard/look-alikes.ts';
 import { isHeld, type Location, type Owner } from '../yard/movement.ts';
+import { momentMs } from '../yard/moment.ts';
 import type { YardNote } from '../yard/note.ts';
 import type { StockLine } from '../yard/quantities.ts';
 import type { CountEntry, LookAlike, StockCount } from '../yard/stock-count.ts';
+import { withoutMovements } from '../yard/without-movements.ts';
 import { byCode } from './by-code.ts';
 
 export interface CountFacts {
@@ -24,6 +26,9 @@ export interface CountFacts {
   readonly partners: ReadonlyMap<string, readonly string[]>;
   readonly drafts: readonly YardNote[];
 }
+
+/** A count has at most 2,000 lines; each becomes a few movements. */
+const mostMovements = 50_000;
 
 export function unknownCount(id: string) {
   return refuse('unknown-count', `There is no count ${id} in this book.`, { field: 'count' });
@@ -41,9 +46,14 @@ export async function readCountFacts(book: BookReader, id: string): Promise<Answ
     book.lookAlikes(),
     book.notes({ state: 'draft' }),
   ]);
+  // What the count booked itself is left out: it is told against what was booked before it.
+  const own = count.state === 'booked' ? await book.movements({ paper: id, limit: mostMovements }) : [];
   const moments = new Map<string, readonly StockLine[]>();
-  for (const at of new Set([count.startedAt, ...entries.map((entry) => entry.at)]))
-    moments.set(at, await book.stock(at));
+  for (const at of new Set([count.startedAt, ...entries.map((entry) => entry.at)])) {
+    const upTo = momentMs(at) ?? 0;
+    const ownByThen = own.filter((movement) => (momentMs(movement.at) ?? 0) <= upTo);
+    moments.set(at, withoutMovements(await book.stock(at), ownByThen));
+  }
   const stockAt = (at: string): readonly StockLine[] => {
     const stock = moments.get(at);
     if (stock === undefined) throw new Error(`The stock of ${at} was not gathered.`);
