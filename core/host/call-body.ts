@@ -1,16 +1,16 @@
-// Reads the body of a call, up to a limit, and as JSON.
+// Reads a call: its name out of the address, and its body up to a limit, as JSON.
 import type { IncomingMessage } from 'node:http';
 import { answer, refuse } from '../answer.ts';
 import type { Answer } from '../answer.ts';
 
-/** An imported file comes inside its call; anything else is small. */
-const largestFileBytes = 64 * 1024 * 1024;
-const largestBytes = 4 * 1024 * 1024;
+/** The name in `/call/NAME`, or null where the address is another. */
+export function calledName(urlPath: string): string | null {
+  return /^\/call\/([a-z][a-zA-Z.-]{0,60})$/u.exec(urlPath)?.[1] ?? null;
+}
 
-export async function readCallBody(request: IncomingMessage, name: string): Promise<Answer<unknown>> {
+export async function readCallBody(request: IncomingMessage, limit: number): Promise<Answer<unknown>> {
   const type = (request.headers['content-type'] ?? '').split(';')[0]?.trim().toLowerCase();
   if (type !== 'application/json') return refuse('bad-request', 'The content type must be application/json.');
-  const limit = name === 'import.file' ? largestFileBytes : largestBytes;
   const tooLarge = refuse('too-large', `The input is over ${limit / 1024 / 1024} MiB.`);
   // Said before reading where the length is announced, so that the answer still arrives.
   if (Number(request.headers['content-length'] ?? 0) > limit) return tooLarge;

@@ -1,6 +1,6 @@
-// Who may speak to the local door. Every page in every browser of this machine can reach 127.0.0.1, so
-// that each request must name this very address, come from a page of it, and carry the cookie for which
-// the token of this start was exchanged.
+// Who may speak to a door. Every page in every browser of this machine can reach 127.0.0.1, and what listens on a
+// network is reached by more, so that each request must name this very address, come from a page of it, and carry
+// the cookie for which a secret was exchanged: at the local door the token of this start.
 import { createHash, randomBytes, timingSafeEqual } from 'node:crypto';
 import type { IncomingHttpHeaders, IncomingMessage } from 'node:http';
 
@@ -20,15 +20,15 @@ export function createDoorGuard(): DoorGuard {
   return {
     token,
     isToken: (given) => sameSecret(given, token),
-    hasCookie: (headers) => cookieValues(headers.cookie ?? '').some((value) => sameSecret(value, cookie)),
+    hasCookie: (headers) => cookieValues(headers, /^regang-\d+$/u).some((value) => sameSecret(value, cookie)),
     // Cookies do not tell ports apart: the name does, so that two doors do not take each other's away.
-    setCookie: (port) => `regang-${port}=${cookie}; HttpOnly; SameSite=Strict; Path=/`,
-    objection,
+    setCookie: (port) => setCookie(`regang-${port}`, cookie),
+    objection: (request, port) => objection(request, `127.0.0.1:${port}`),
   };
 }
 
-function objection(request: IncomingMessage, port: number): string | null {
-  const here = `127.0.0.1:${port}`;
+/** @param here the address and port at which the door is: nothing else is a name of it */
+export function objection(request: IncomingMessage, here: string): string | null {
   const { headers } = request;
   if (headers.host !== here) return `The Host header must be ${here}.`;
   const origin = headers.origin;
@@ -37,16 +37,21 @@ function objection(request: IncomingMessage, port: number): string | null {
   return null;
 }
 
-function cookieValues(header: string): readonly string[] {
-  return header
+/** It is kept from scripts, and no page from elsewhere sends it along. */
+export function setCookie(name: string, secret: string): string {
+  return `${name}=${secret}; HttpOnly; SameSite=Strict; Path=/`;
+}
+
+export function cookieValues(headers: IncomingHttpHeaders, name: RegExp): readonly string[] {
+  return (headers.cookie ?? '')
     .split(';')
     .map((part) => part.trim())
-    .filter((part) => /^regang-\d+=/u.test(part))
+    .filter((part) => part.includes('=') && name.test(part.slice(0, part.indexOf('='))))
     .map((part) => part.slice(part.indexOf('=') + 1));
 }
 
 /** Digests are of one length, so that the time taken says nothing about the secret. */
-function sameSecret(given: string, secret: string): boolean {
+export function sameSecret(given: string, secret: string): boolean {
   return timingSafeEqual(digest(given), digest(secret));
 }
 

@@ -1,4 +1,4 @@
-// What the local door answers over HTTP, always under the page's policy and never kept unless it says so.
+// What a door answers over HTTP, always under the page's policy and never kept unless it says so.
 import type { ServerResponse } from 'node:http';
 import { pageHeaders } from './page-policy.ts';
 
@@ -31,3 +31,5 @@ export function html(body: string | Buffer): Reply {
 export function json(status: number, value: unknown): Reply {
   return { status, type: 'application/json; charset=utf-8', body: JSON.stringify(value) };
 }
+
+export const nothingThere = 'There is no such address.';
