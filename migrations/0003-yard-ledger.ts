@@ -93,6 +93,8 @@ CREATE INDEX movement_condition_after ON movement (condition_after) WHERE condit
 CREATE INDEX movement_time ON movement (at_ms);
 CREATE INDEX movement_basis ON movement (component, owner) WHERE basis IS NOT NULL;
 CREATE INDEX movement_paper ON movement (paper) WHERE paper IS NOT NULL;
+-- A command is entered after its movements, and SQLite then looks for the rows that wait for it.
+CREATE INDEX movement_command ON movement (command);
 
 CREATE TRIGGER movement_is_never_changed BEFORE UPDATE ON movement
 BEGIN SELECT RAISE(ABORT, 'A movement is never changed: a correction is a reversal.'); END;

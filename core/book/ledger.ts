@@ -61,10 +61,7 @@ export async function readMovements(
  */
 function waysInto(filter: MovementFilter): readonly RawBuilder<unknown>[] {
   const { paper, component, location, condition, reason, owner } = filter;
-  const leads = (['paper', 'component', 'location', 'condition', 'reason', 'owner'] as const).filter(
-    (each) => filter[each] !== undefined,
-  );
-  const [lead] = leads;
+  const lead = leadOf(filter);
   const others: RawBuilder<unknown>[] = [sql`true`];
   if (component !== undefined && lead !== 'component') others.push(sql`+component = ${component}`);
   if (location !== undefined && lead !== 'location')
@@ -97,6 +94,22 @@ function waysInto(filter: MovementFilter): readonly RawBuilder<unknown>[] {
     default:
       return never(lead);
   }
+}
+
+type Lead = 'paper' | 'component' | 'location' | 'condition' | 'reason' | 'owner';
+
+/** What a busy yard books all day long, and the conditions its pieces are in. */
+const everyday: readonly string[] = ['issue', 'strip', 'clean', 'transfer', 'ready', 'to-clean'];
+
+/** The filter that leaves the fewest entries, as far as can be said without counting them. */
+function leadOf(filter: MovementFilter): Lead | undefined {
+  const isThere = (each: Lead): boolean => filter[each] !== undefined;
+  const isRare = (each: Lead): boolean => isThere(each) && !everyday.includes(filter[each] ?? '');
+  return (
+    (['paper', 'component'] as const).find(isThere) ??
+    (['reason', 'condition'] as const).find(isRare) ??
+    (['location', 'condition', 'reason', 'owner'] as const).find(isThere)
+  );
 }
 
 export async function readMovement(db: Kysely<BookTables>, id: string): Promise<BookedMovement | null> {

@@ -64,15 +64,16 @@ export async function keepLevels(db: Kysely<BookTables>, movements: readonly Mov
       from lift cross join stock_key k using (component, owner, location, condition)
       where true on conflict do nothing
     `.execute(db);
+    // From the few lifts to their levels and not the other way round, which would read every level there is.
     await sql`
       with ${lift}
-      update stock_level set quantity = stock_level.quantity + lifted.pieces
-      from (
-        select k.number, lift.from_day, lift.until_day, lift.pieces
-        from lift cross join stock_key k using (component, owner, location, condition)
-      ) as lifted
-      where stock_level.stock_key = lifted.number
-        and stock_level.day >= lifted.from_day and stock_level.day < lifted.until_day
+      insert into stock_level (stock_key, day, quantity)
+      select l.stock_key, l.day, l.quantity + lift.pieces
+      from lift
+        cross join stock_key k using (component, owner, location, condition)
+        cross join stock_level l
+      where l.stock_key = k.number and l.day >= lift.from_day and l.day < lift.until_day
+      on conflict (stock_key, day) do update set quantity = excluded.quantity
     `.execute(db);
   }
 }

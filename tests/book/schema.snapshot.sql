@@ -2,6 +2,8 @@ CREATE INDEX attachment_paper ON attachment (paper);
 
 CREATE INDEX movement_basis ON movement (component, owner) WHERE basis IS NOT NULL;
 
+CREATE INDEX movement_command ON movement (command);
+
 CREATE INDEX movement_component ON movement (component);
 
 CREATE INDEX movement_component_time ON movement (component, at_ms);
