@@ -57,7 +57,7 @@ export const laidKinds: Readonly<Record<string, BundledKind | BoxedKind>> = {
   bracket: { ...long(36, 6, 1, 8), lengthNm: 48 * inchNm },
 };
 
-/** A box for what is small: locks, bolts, ties, shoes, hooks. Filled up to a weight, not to the brim. */
+/** A box for what is small: locks, bolts, ties, shoes, hooks. Filled to about a weight, not to the brim. */
 export const laidBox = {
   lengthNm: 48 * inchNm,
   widthNm: 40 * inchNm,
@@ -106,7 +106,7 @@ export function laidSize(piece: CataloguePiece, bundle: number | undefined): Lai
   const kind = laidKinds[piece.kind] ?? boxedOrSized(piece);
   const pieces = bundle === undefined ? ['pieces in a bundle'] : [];
   if (kind.how === 'box') {
-    const fill = Math.max(1, Math.floor(laidBox.contentGrams / Math.max(1, piece.weightGrams)));
+    const fill = Math.max(1, Math.round(laidBox.contentGrams / Math.max(1, piece.weightGrams)));
     return {
       how: 'box',
       lengthNm: laidBox.lengthNm,
