@@ -43,6 +43,9 @@ const line = (
   ...more,
 });
 
+const key = (each: { component: string; owner: string; condition: string }, location: string): string =>
+  [each.component, each.owner, each.condition, location].join(' ');
+
 describe('a pick list', () => {
   test('goes place after place, R2 before R10, heaviest first, ours before hired', () => {
     const stock = [
@@ -128,8 +131,6 @@ describe('a pick list', () => {
       .map(([component, location, owner, condition, quantity]) =>
         line(component, location, quantity, { owner, condition }),
       );
-    const key = (each: { component: string; owner: string; condition: string }, location: string) =>
-      [each.component, each.owner, each.condition, location].join(' ');
     const lines = fc.uniqueArray(anyLine, { maxLength: 30, selector: (each) => key(each, each.location) });
     const wants = fc.array(
       fc.record({ component: fc.constantFrom('LK', 'P', 'R8'), quantity: fc.integer({ min: 1, max: 60 }) }),
