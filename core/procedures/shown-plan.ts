@@ -70,6 +70,6 @@ function shownShortfall(facts: ShortfallFacts, plan: JobPlan, holders: Holders) 
       const line = found(holders.loose, id);
       return { id, pour: line.pour, purpose: line.purpose, pieces };
     }),
-    restsOn: plan.facts.stock.get(component)?.basis ?? ('nothing' as const),
+    restsOn: plan.facts.figures.get(component)?.basis ?? ('nothing' as const),
   };
 }

@@ -8,7 +8,8 @@ import type { Job, Pour } from '../../core/plan/pours.ts';
 import { startOfDate, instantText } from '../../core/plan/local-time.ts';
 import { planInputOf, turnsFromPours, type TurnsOfPours } from '../../core/plan/turns-from-pours.ts';
 import { type DesignFacts, readDesignFacts } from '../../core/procedures/design-facts.ts';
-import { readyStock } from '../../core/yard/ready-levels.ts';
+import { readJobYard } from '../../core/procedures/yard-facts.ts';
+import { readyLevels } from '../../core/yard/availability.ts';
 
 export interface JobPlan {
   readonly job: Job;
@@ -45,19 +46,14 @@ export async function planOfBook(
 
 async function planComponents(book: BookReader, job: Job): Promise<PlanInput['components']> {
   const from = instantText(startOfDate(job.planFrom, job.timeZone), job.timeZone);
-  const [components, start, later, locations] = await Promise.all([
-    book.components(),
-    book.stock(from),
-    book.movementsAfter(from),
-    book.locations(),
-  ]);
-  const ready = readyStock(start, later, locations, (movement) => Date.parse(movement.at));
+  const [components, yard] = await Promise.all([book.components(), readJobYard(book, job)]);
+  const ready = readyLevels({ ...yard, spares: new Map() });
   return components.map(({ code, hirePerDayCents }) => ({
     code,
     hirePerDay: hirePerDayCents,
-    stock: (ready.get(code)?.levels ?? [{ from: null, quantity: 0 }]).map((level) => ({
-      from: level.from ?? from,
-      quantity: level.quantity,
+    stock: (ready.get(code) ?? [{ fromMs: null, quantity: 0 }]).map(({ fromMs, quantity }) => ({
+      from: fromMs === null ? from : instantText(fromMs, job.timeZone),
+      quantity,
     })),
   }));
 }
