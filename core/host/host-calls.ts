@@ -1,6 +1,7 @@
 // What a door may ask of the host itself, outside any book: which book is open, open another, begin a
-// new one, begin the demo. Book procedures are in core/procedures; these are about the file.
+// new one, begin the demo; and the phone door. Book procedures are in core/procedures; these are about the file.
 import { z } from 'zod';
+import { phoneCalls } from './phone-calls.ts';
 
 const bookFile = z.strictObject({
   file: z.string(),
@@ -21,7 +22,7 @@ export const hostState = z.strictObject({
   who: z.string(),
 });
 
-export const hostCalls = {
+export const bookCalls = {
   'host.state': { input: z.strictObject({}), output: hostState },
   /** Makes a new book with the demo job in the host's folder and opens it. */
   'host.demo': { input: z.strictObject({}), output: hostState },
@@ -34,5 +35,9 @@ export const hostCalls = {
     output: z.strictObject({ file: z.string() }),
   },
 } as const;
+
+export type BookCallName = keyof typeof bookCalls;
+
+export const hostCalls = { ...bookCalls, ...phoneCalls } as const;
 
 export type HostCallName = keyof typeof hostCalls;

@@ -6,8 +6,11 @@ import { procedures as allProcedures } from '../procedures/all.ts';
 import { badInput } from './bad-input.ts';
 import { BookSession } from './book-session.ts';
 import type { SessionOptions } from './book-session.ts';
-import { hostCalls } from './host-calls.ts';
-import type { HostCallName } from './host-calls.ts';
+import { bookCalls } from './host-calls.ts';
+import type { BookCallName } from './host-calls.ts';
+import { phoneCalls } from './phone-calls.ts';
+import type { PhoneCallName } from './phone-calls.ts';
+import { PhoneDoors } from './phone-doors.ts';
 import { planAhead } from './plan-ahead.ts';
 import { route } from './router.ts';
 import type { Routing } from './router.ts';
@@ -16,11 +19,15 @@ export interface HostOptions extends SessionOptions {
   readonly checkOutput: boolean;
   /** Others than the app's own: for tests. */
   readonly procedures?: Routing['procedures'];
+  /** The folder of the phone's page. */
+  readonly phonePages?: string;
+  /** A clock that only goes forward, in milliseconds: for tests. */
+  readonly elapsedMs?: () => number;
 }
 
 export interface Host {
-  /** Never rejects. */
-  readonly call: (name: string, input: unknown) => Promise<Answer<unknown>>;
+  /** Never rejects. `who` stands beside what is entered where it is another than the one at this machine. */
+  readonly call: (name: string, input: unknown, who?: string) => Promise<Answer<unknown>>;
   /** Told after every command and after another book was opened. Answers how to stop listening. */
   readonly onChanged: (listener: (changeNumber: number) => void) => () => void;
   /** With a copy of the book kept, as once an hour. */
@@ -61,31 +68,48 @@ export function createHost(options: HostOptions): Host {
   }, backUpEveryMs);
   backingUp.unref();
 
-  return {
-    call: async (name, input) => {
-      // Only looks, and so does not wait for a long query that is under way.
-      if (name === 'host.state') return turn.then(async () => callSession(session, name, input));
-      if (isHostCall(name)) {
-        const before = session.book();
-        const answered = await inTurn(() => callSession(session, name, input));
-        if (session.book() !== before) await tellChanged();
-        return answered;
-      }
-      await turn;
-      const routed = planAhead(session.book(), name, input)
-        .catch((error: unknown) => options.log(`no plan was made beside: ${String(error)}`))
-        .then(async () => route(routing, name, input));
-      underWay.add(routed);
-      const answered = await routed.finally(() => underWay.delete(routed));
-      if (answered.ok && procedures[name]?.kind === 'command') await tellChanged();
+  async function call(name: string, input: unknown, who?: string): Promise<Answer<unknown>> {
+    // Only looks, and so does not wait for a long query that is under way.
+    if (name === 'host.state') return turn.then(async () => callSession(session, name, input));
+    if (isPhoneCall(name)) return phones.call(name, input);
+    if (isBookCall(name)) {
+      const before = session.book();
+      const answered = await inTurn(() => callSession(session, name, input));
+      if (session.book() === before) return answered;
+      // It was opened for a job of the book that is closed now.
+      await phones.close();
+      await tellChanged();
       return answered;
-    },
+    }
+    await turn;
+    const asked: Routing =
+      who === undefined ? routing : { ...routing, context: () => ({ ...routing.context(), who }) };
+    const routed = planAhead(session.book(), name, input)
+      .catch((error: unknown) => options.log(`no plan was made beside: ${String(error)}`))
+      .then(async () => route(asked, name, input));
+    underWay.add(routed);
+    const answered = await routed.finally(() => underWay.delete(routed));
+    if (answered.ok && procedures[name]?.kind === 'command') await tellChanged();
+    return answered;
+  }
+
+  const phones = new PhoneDoors({
+    call,
+    pages: options.phonePages ?? '',
+    now: () => options.context().at,
+    elapsedMs: options.elapsedMs ?? (() => performance.now()),
+    book: () => session.book(),
+  });
+
+  return {
+    call,
     onChanged: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
     close: async () => {
       clearInterval(backingUp);
+      await phones.close();
       await inTurn(async () => answer(await session.close()));
     },
   };
@@ -93,10 +117,10 @@ export function createHost(options: HostOptions): Host {
 
 async function callSession(
   session: BookSession,
-  name: HostCallName,
+  name: BookCallName,
   input: unknown,
 ): Promise<Answer<unknown>> {
-  const parsed = hostCalls[name].input.safeParse(input);
+  const parsed = bookCalls[name].input.safeParse(input);
   if (!parsed.success) return badInput(parsed.error, input);
   const file = 'file' in parsed.data ? parsed.data.file : '';
   switch (name) {
@@ -122,6 +146,10 @@ function fileFailed(error: unknown, log: (line: string) => void): Answer<never> 
   });
 }
 
-function isHostCall(name: string): name is HostCallName {
-  return Object.hasOwn(hostCalls, name);
+function isBookCall(name: string): name is BookCallName {
+  return Object.hasOwn(bookCalls, name);
+}
+
+function isPhoneCall(name: string): name is PhoneCallName {
+  return Object.hasOwn(phoneCalls, name);
 }

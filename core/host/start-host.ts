@@ -1,4 +1,5 @@
 // The host as every real door starts it: the platform's folder, the clock, the user, the log.
+import path from 'node:path';
 import manifest from '../../package.json' with { type: 'json' };
 import type { HostState } from './book-session.ts';
 import { doorContext } from './door-context.ts';
@@ -18,5 +19,13 @@ export function startHost(door: HostState['door']): Host {
     makeDemo: async (file, context) => (await import('../../seed-demo/make-demo.ts')).makeDemo(file, context),
     checkOutput: process.env['REGANG_CHECK_OUTPUT'] === '1',
     log: (line) => console.error(`regang: ${line}`),
+    phonePages,
   });
 }
+
+/** Built beside the core where that was built too. */
+const phonePages = path.join(
+  import.meta.dirname,
+  ...(import.meta.url.endsWith('.ts') ? ['..', '..', 'dist'] : ['..']),
+  'renderer-phone',
+);
