@@ -100,6 +100,7 @@ describe('a pick list', () => {
     expect(short).toEqual([
       {
         component: 'LK',
+        owner: null,
         wanted: 20,
         there: 5,
         missing: 15,
@@ -115,8 +116,30 @@ describe('a pick list', () => {
   test('from one place alone, what lies elsewhere is named', () => {
     const stock = [line('P', 'R2', 1), line('P', 'YARD', 8)];
     const wanted = [{ component: 'P', quantity: 4 }];
-    const { short } = pickList(wanted, { stock, locations, owners, weightGrams, from: 'R2' });
+    const { short } = pickList(wanted, { stock, locations, owners, weightGrams, from: ['R2'] });
     expect(short).toMatchObject([{ missing: 3, elsewhere: [{ location: 'YARD', quantity: 8 }] }]);
+  });
+
+  test('what goes back to a supplier is his and in the condition of the note, and is not taken twice', () => {
+    const stock = [
+      line('LK', 'YARD', 10, { owner: 'HIRE' }),
+      line('LK', 'YARD', 4, { owner: 'HIRE', condition: 'to-repair' }),
+      line('LK', 'YARD', 5),
+    ];
+    const { places, short } = pickList(
+      [
+        { component: 'LK', quantity: 7 },
+        { component: 'LK', quantity: 6, owner: 'HIRE', condition: 'ready' },
+        { component: 'LK', quantity: 6, owner: 'HIRE', condition: 'to-repair' },
+      ],
+      { stock, locations, owners, weightGrams },
+    );
+    expect(places[0]?.lines.map(({ owner, condition, quantity }) => [owner, condition, quantity])).toEqual([
+      ['HIRE', 'ready', 8],
+      ['HIRE', 'to-repair', 4],
+      ['OURS', 'ready', 5],
+    ]);
+    expect(short).toMatchObject([{ component: 'LK', owner: 'HIRE', wanted: 6, there: 4, missing: 2 }]);
   });
 
   test('takes never more than there is nor than is wanted, and every piece wanted is taken or short', () => {
