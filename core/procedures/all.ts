@@ -4,6 +4,10 @@ import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
 import { componentList } from './component-list.ts';
+import { containerCount } from './container-count.ts';
+import { containerList } from './container-list.ts';
+import { containerMake } from './container-make.ts';
+import { containerStep } from './container-step.ts';
 import { countBook } from './count-book.ts';
 import { countClassesQuery } from './count-classes.ts';
 import { countDifferences } from './count-differences.ts';
@@ -33,6 +37,9 @@ import { gangList } from './gang-list.ts';
 import { gangRead } from './gang-read.ts';
 import { gangRegang } from './gang-regang.ts';
 import { gangStep } from './gang-step.ts';
+import { gearInspect } from './gear-inspect.ts';
+import { gearList } from './gear-list.ts';
+import { gearSave } from './gear-save.ts';
 import { importFile } from './import-file.ts';
 import { lookalikeList } from './lookalike-list.ts';
 import { lookalikeRemove } from './lookalike-remove.ts';
@@ -51,6 +58,7 @@ import { rulesCheck } from './rules-check.ts';
 import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
 import { sheetAssembly } from './sheet-assembly.ts';
+import { sheetCount } from './sheet-count.ts';
 import { sheetPick } from './sheet-pick.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { yardMove } from './yard-move.ts';
@@ -66,6 +74,10 @@ export const procedures = {
   'book.check': bookCheck,
   'book.state': bookState,
   'component.list': componentList,
+  'container.count': containerCount,
+  'container.list': containerList,
+  'container.make': containerMake,
+  'container.step': containerStep,
   'count.book': countBook,
   'count.classes': countClassesQuery,
   'count.differences': countDifferences,
@@ -95,6 +107,9 @@ export const procedures = {
   'gang.read': gangRead,
   'gang.regang': gangRegang,
   'gang.step': gangStep,
+  'gear.inspect': gearInspect,
+  'gear.list': gearList,
+  'gear.save': gearSave,
   'import.file': importFile,
   'lookalike.list': lookalikeList,
   'lookalike.remove': lookalikeRemove,
@@ -113,6 +128,7 @@ export const procedures = {
   'rules.read': rulesRead,
   'rules.save': rulesSave,
   'sheet.assembly': sheetAssembly,
+  'sheet.count': sheetCount,
   'sheet.pick': sheetPick,
   'shortfall.list': shortfallList,
   'yard.move': yardMove,

@@ -1,4 +1,7 @@
 // The sheets of the yard's papers and things, by kind: each is asked for by the id of what it shows.
 import type { Procedure } from './procedure.ts';
+import { sheetCount } from './sheet-count.ts';
 
-export const paperSheets: Readonly<Record<string, Procedure>> = {};
+export const paperSheets: Readonly<Record<string, Procedure>> = {
+  count: sheetCount,
+};

@@ -25,6 +25,12 @@ export const pickCautions: readonly string[] = [
   'Wind, crane and radius values are entries or forecasts, with their source; the limit named by its owner decides, not this sheet.',
 ];
 
+export const countCautions: readonly string[] = [
+  'Nobody climbs on stacks or racks, and nobody counts under a suspended load or beside one being landed.',
+  'Stacks that lean, bundles with a broken band and bent racks are not touched: say so, and count them once they are put right.',
+  'Pieces that are bent, cracked or missing their mark are set apart and counted as such; they are not repaired by the counter.',
+];
+
 export function cautionsPart(own: readonly string[]): SheetElement {
   return of(
     'section',
