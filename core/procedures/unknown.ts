@@ -27,3 +27,10 @@ export function unknownGang(code: string) {
     hint: 'Maybe it was never booked as built.',
   });
 }
+
+export function unknownContainer(code: string) {
+  return refuse('unknown-container', `There is no container ${code} in this book.`, {
+    field: 'container',
+    hint: 'Maybe it bears another tag, or was never given one.',
+  });
+}

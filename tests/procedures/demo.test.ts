@@ -3,6 +3,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { procedures } from '../../core/procedures/all.ts';
 import { wordsOf } from '../sheets/read-tree.ts';
+import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
 
 let host: DemoHost;
@@ -376,4 +377,12 @@ describe('what is written', () => {
     expect(await host.refused('curve.read', { job, component: 'X' })).toBe('unknown-component');
     expect(await host.refused('yard.quantities', { location: 'X' })).toBe('unknown-location');
   });
+});
+
+describe('gangs, lifting gear and containers', () => {
+  test('a gang is built, re-ganged, stood, stripped and broken down', () => askOfGangs(host.ask));
+
+  test('lifting gear is entered and inspected, and is out of date the day after', () => askOfGear(host.ask));
+
+  test('a bucket is tagged, filled, moved and counted by weight', () => askOfContainers(host.ask));
 });
