@@ -63,6 +63,7 @@ export async function readJobYard(book: BookReader, job: Job, now?: string): Pro
     locations,
     owners,
     cleanMs,
+    stripTickets: new Set(tickets.map(({ id }) => id)),
     pace: paceOf(job, cleanMs, settings),
     notes,
     repairs,
@@ -116,11 +117,14 @@ export async function lotsOf(
 ): Promise<readonly SinceWhen[]> {
   const { component, owner, location } = line;
   const newest = await book.movements({ component, owner, location, limit: mostMovements });
-  const at = (movement: BookedMovement): number => momentMs(movement.at) ?? 0;
   const standing = newest
     .filter((each) => each.reversedBy === null && each.reverses === null && at(each) <= upToMs)
     .sort((one, other) => at(other) - at(one));
   return sinceWhen(line, standing);
+}
+
+function at(movement: BookedMovement): number {
+  return momentMs(movement.at) ?? 0;
 }
 
 const mostMovements = 500;

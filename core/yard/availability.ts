@@ -55,9 +55,12 @@ export function readyLevels(facts: YardFacts): ReadonlyMap<string, readonly Read
 
 /** @param more movements that are not booked yet, to be followed as if they were */
 export function traceOf(facts: Omit<TraceInput, 'at'>, more: readonly Movement[] = []): Trace {
-  const at = ({ at: text }: Movement): number => momentMs(text) ?? 0;
   const movements = [...facts.movements, ...more].sort((one, other) => at(one) - at(other));
   return traceYard({ ...facts, movements, at });
+}
+
+function at(movement: Movement): number {
+  return momentMs(movement.at) ?? 0;
 }
 
 function firstLevel(component: string, trace: Trace, gear: GearChanges, { spares }: YardFacts): number {
@@ -69,7 +72,8 @@ function firstLevel(component: string, trace: Trace, gear: GearChanges, { spares
 function dirtyChanges(dirty: readonly DirtyLot[], { pace, nowMs }: YardFacts): readonly Change[] {
   return cleaningQueue(dirty, pace, nowMs).flatMap(({ lot, quantity, dueMs }) => {
     const { component, heldUntilMs } = lot;
-    if (heldUntilMs !== null && dueMs !== null && dueMs <= heldUntilMs) return [];
+    if (heldUntilMs === Infinity || (heldUntilMs !== null && dueMs !== null && dueMs <= heldUntilMs))
+      return [];
     const back = dueMs === null ? [] : [{ component, atMs: dueMs, by: quantity }];
     return heldUntilMs === null ? back : [{ component, atMs: heldUntilMs, by: -quantity }, ...back];
   });

@@ -15,7 +15,7 @@ export interface DirtyLot extends Lot {
   readonly location: string;
   /** Of the movement that made them dirty. */
   readonly paper: string | null;
-  /** Until when the plan holds them itself, as pieces of a turn that was stripped; null where it does not. */
+  /** Until when the plan holds them itself, as pieces of a turn: Infinity in a gang; null where it does not. */
   readonly heldUntilMs: number | null;
 }
 

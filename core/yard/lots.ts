@@ -56,7 +56,7 @@ export class Lots<L extends Lot> {
     return (this.#takenBy.get(movement) ?? []).filter((each) => each.key === key).map(({ lot }) => lot);
   }
 
-  all(): readonly { readonly key: string; readonly lot: L }[] {
-    return [...this.#byKey].flatMap(([key, lots]) => lots.map((lot) => ({ key, lot })));
+  all(): readonly L[] {
+    return [...this.#byKey.values()].flat();
   }
 }

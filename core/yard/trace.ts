@@ -24,6 +24,8 @@ export interface TraceInput {
   readonly at: (movement: Movement) => number;
   /** How long after a strip a plan holds the pieces of the turn itself. */
   readonly cleanMs: number;
+  /** Ids of the strip tickets: whatever they made dirty came from a turn, also where it was never issued to one. */
+  readonly stripTickets: ReadonlySet<string>;
 }
 
 export interface Trace {
@@ -72,12 +74,11 @@ class Tracer {
         this.#dirty.put(keyOf(lot), { ...lot, movement: null, paper: null, heldUntilMs: null });
     for (const movement of this.#input.movements)
       if (!this.#notOurs.has(movement.owner)) this.#follow(movement);
-    const lots = <L>(all: readonly { readonly lot: L }[]): readonly L[] => all.map(({ lot }) => lot);
     return {
       base,
       changes: this.#changes,
-      dirty: lots(this.#dirty.all()),
-      away: lots(this.#away.all()),
+      dirty: this.#dirty.all(),
+      away: this.#away.all(),
       toRepair: this.#toRepair,
     };
   }
@@ -99,14 +100,14 @@ class Tracer {
     const taken = this.#dirty.take(placeKey(component, owner, from), quantity, id, reverses);
     const known = taken.reduce((sum, lot) => sum + lot.quantity, 0);
     for (const lot of taken) {
-      if (after === 'to-clean') this.#dirty.put(placeKey(component, owner, to), { ...lot, location: to });
+      if (after === 'to-clean') this.#dirty.put(placeKey(component, owner, to), this.#carried(lot, movement));
       else this.#changes.push(...exitChanges(lot, this.#input.at(movement), after));
     }
     if (after === 'counted') this.#change(movement, quantity - known);
   }
 
   #becomeDirty(movement: Movement, before: PieceState): void {
-    const { component, owner, to, quantity, id, reason, paper } = movement;
+    const { component, owner, to, quantity, id, paper } = movement;
     const atMs = this.#input.at(movement);
     const key = placeKey(component, owner, to);
     let rest = quantity;
@@ -117,8 +118,8 @@ class Tracer {
         for (const change of exitChanges(lot, atMs, before))
           this.#changes.push({ ...change, by: -change.by });
       }
-    const isHeld = before === 'counted' && (reason === 'strip' || reason === 'break-down');
-    const heldUntilMs = isHeld ? atMs + this.#input.cleanMs : null;
+    const isHeld = before === 'counted' && this.#isOfTurn(movement);
+    const heldUntilMs = isHeld ? this.#heldUntil(movement) : null;
     if (before === 'counted' && !isHeld) this.#change(movement, -rest);
     this.#dirty.put(key, {
       component,
@@ -130,6 +131,23 @@ class Tracer {
       paper,
       heldUntilMs,
     });
+  }
+
+  #isOfTurn({ reason, paper }: Movement): boolean {
+    const isOfTicket = paper !== null && this.#input.stripTickets.has(paper);
+    return reason === 'strip' || reason === 'break-down' || isOfTicket;
+  }
+
+  /** A gang that stays together is cleaned as it hangs, and the plan holds it until it is broken down. */
+  #heldUntil(movement: Movement): number {
+    const isGang = this.#kinds.get(movement.to) === 'gang';
+    return isGang ? Infinity : this.#input.at(movement) + this.#input.cleanMs;
+  }
+
+  #carried(lot: DirtyLot, movement: Movement): DirtyLot {
+    const { to: location } = movement;
+    const isTakenOut = lot.heldUntilMs === Infinity;
+    return isTakenOut ? { ...lot, location, heldUntilMs: this.#heldUntil(movement) } : { ...lot, location };
   }
 
   #followAway(movement: Movement, before: PieceState, after: PieceState): void {

@@ -52,6 +52,19 @@ describe('what a plan may count on', () => {
   });
 });
 
+const cleaned = (hours: number, quantity = 10) =>
+  movement({
+    from: 'YARD',
+    condition: 'to-clean',
+    conditionAfter: 'ready',
+    reason: 'clean',
+    quantity,
+    at: at(hours),
+  });
+
+const back = (of: { readonly id: string; readonly at: string }, changes: Parameters<typeof movement>[0]) =>
+  movement({ reason: 'reversal', reverses: of.id, at: of.at, quantity: 10, ...changes });
+
 describe('a strip, whose pieces the plan holds for 15 hours more itself', () => {
   const start = [line({ location: 'TB/P1' })];
   const strip = movement({
@@ -63,15 +76,6 @@ describe('a strip, whose pieces the plan holds for 15 hours more itself', () => 
     quantity: 10,
     at: at(8),
   });
-  const cleaned = (hours: number, quantity = 10) =>
-    movement({
-      from: 'YARD',
-      condition: 'to-clean',
-      conditionAfter: 'ready',
-      reason: 'clean',
-      quantity,
-      at: at(hours),
-    });
 
   test('cleaned by then, nothing changes; cleaned at 30 hours, they are away from 23 to 30', () => {
     expect(levels({ start, movements: [strip, cleaned(20)], nowMs: startMs + 50 * hour })).toEqual([
@@ -120,6 +124,31 @@ describe('a strip, whose pieces the plan holds for 15 hours more itself', () => 
     ]);
   });
 
+  test('of a ticket whose pieces were never issued to the pour, it is the same', () => {
+    const never = { ...strip, from: 'YARD', to: 'SITE', reason: 'transfer', paper: 'ticket-1' } as const;
+    const inYard = [line({})];
+    expect(levels({ start: inYard, movements: [never] })).toEqual([[null, 10]]);
+    expect(levels({ start: inYard, movements: [{ ...never, paper: null }] })[1]).toEqual([8, 0]);
+  });
+
+  test('dirty in a gang that stays together they count; broken down, the 15 hours begin', () => {
+    const inGang = [line({ location: 'G-1' })];
+    const hangs = { ...strip, from: 'G-1', to: 'G-1' };
+    const late = { nowMs: startMs + 99 * hour };
+    expect(levels({ start: inGang, movements: [hangs], ...late })).toEqual([[null, 10]]);
+    const broken = movement({
+      from: 'G-1',
+      condition: 'to-clean',
+      reason: 'break-down',
+      quantity: 10,
+      at: at(60),
+    });
+    expect(levels({ start: inGang, movements: [hangs, broken], ...late })).toEqual([
+      [null, 10],
+      [75, 0],
+    ]);
+  });
+
   test('lost at the strip they are away at once, found again they count again', () => {
     const lost = movement({ from: 'TB/P1', to: 'LOST', reason: 'lost', quantity: 4, at: at(8) });
     const found = movement({ from: 'LOST', reason: 'found', quantity: 1, at: at(40) });
@@ -131,10 +160,6 @@ describe('a strip, whose pieces the plan holds for 15 hours more itself', () => 
   });
 
   test('a strip or a late cleaning that is taken back is as if it had not been', () => {
-    const back = (
-      of: { readonly id: string; readonly at: string },
-      changes: Parameters<typeof movement>[0],
-    ) => movement({ reason: 'reversal', reverses: of.id, at: of.at, quantity: 10, ...changes });
     const noStrip = back(strip, {
       from: 'YARD',
       to: 'TB/P1',
@@ -208,6 +233,23 @@ const note = (changes: Partial<YardNote>): YardNote => ({
   ...changes,
 });
 
+const repair = (changes: Partial<RepairJob>): RepairJob => ({
+  id: 'repair-01',
+  state: 'open',
+  version: 1,
+  component: 'LK',
+  owner: 'ours',
+  quantity: 3,
+  place: 'SHOP',
+  fault: 'bent',
+  hours: 2,
+  dueAt: at(60),
+  partsFrom: [],
+  done: null,
+  remark: null,
+  ...changes,
+});
+
 describe('papers that are not booked yet', () => {
   const start = [line({})];
 
@@ -249,23 +291,6 @@ describe('papers that are not booked yet', () => {
     ]);
   });
 
-  const repair = (changes: Partial<RepairJob>): RepairJob => ({
-    id: 'repair-01',
-    state: 'open',
-    version: 1,
-    component: 'LK',
-    owner: 'ours',
-    quantity: 3,
-    place: 'SHOP',
-    fault: 'bent',
-    hours: 2,
-    dueAt: at(60),
-    partsFrom: [],
-    done: null,
-    remark: null,
-    ...changes,
-  });
-
   test('repairs count from when they are due back, as many as are to repair there; late or without a day never', () => {
     const inShop = [...start, line({ location: 'SHOP', condition: 'to-repair', quantity: 2 })];
     expect(levels({ start: inShop, repairs: [repair({})] })).toEqual([
@@ -280,18 +305,18 @@ describe('papers that are not booked yet', () => {
   });
 });
 
-describe('what is taken off', () => {
-  const gear = (serial: string, goodUntil: string | null, place = 'YARD'): LiftingGear => ({
-    serial,
-    component: 'LK',
-    owner: 'ours',
-    place,
-    last:
-      goodUntil === null
-        ? null
-        : { number: 1, inspectedOn: '2026-01-01', goodUntil, passed: true, by: 'inspector', remark: null },
-  });
+const gear = (serial: string, goodUntil: string | null, place = 'YARD'): LiftingGear => ({
+  serial,
+  component: 'LK',
+  owner: 'ours',
+  place,
+  last:
+    goodUntil === null
+      ? null
+      : { number: 1, inspectedOn: '2026-01-01', goodUntil, passed: true, by: 'inspector', remark: null },
+});
 
+describe('what is taken off', () => {
   test('gear out of date from the day after its last day on, never inspected at all times, elsewhere not', () => {
     const all = [gear('1', '2026-03-03'), gear('2', null), gear('3', '2026-03-03', 'JOB2')];
     // The last day is a day on which it may still lift: from 4 March on, 48 hours after the start, it may not.

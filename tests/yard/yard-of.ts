@@ -69,6 +69,7 @@ export const yardOf = (changes: Partial<YardFacts> = {}): YardFacts => ({
   locations,
   owners,
   cleanMs: 15 * hour,
+  stripTickets: new Set(['ticket-1']),
   pace: { how: 'by-the-clock', cleanMs: 15 * hour },
   nowMs: startMs,
   notes: [],
