@@ -1,7 +1,6 @@
 // The local door spoken to over bare HTTP, where every header can be wrong.
 import { mkdirSync, mkdtempSync, writeFileSync } from 'node:fs';
 import { request as httpRequest } from 'node:http';
-import type { IncomingHttpHeaders } from 'node:http';
 import { connect, createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
@@ -9,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openLocalDoor } from '../../core/host/local-door.ts';
 import type { LocalDoor } from '../../core/host/local-door.ts';
 import { aHost } from './a-host.ts';
+import { askDoor, type Got } from './ask-door.ts';
 
 const pages = path.join(mkdtempSync(path.join(tmpdir(), 'regang-door-')), 'pages');
 mkdirSync(path.join(pages, 'assets'), { recursive: true });
@@ -33,29 +33,8 @@ afterAll(async () => {
   await host.close();
 });
 
-interface Got {
-  readonly status: number;
-  readonly headers: IncomingHttpHeaders;
-  readonly body: string;
-}
-
-function ask(method: string, target: string, headers: Record<string, string>, body?: string): Promise<Got> {
-  return new Promise((resolve, reject) => {
-    const request = httpRequest(
-      { host: '127.0.0.1', port: door.port, method, path: target, headers, agent: false },
-      (response) => {
-        let text = '';
-        response.setEncoding('utf8');
-        response.on('data', (chunk: string) => (text += chunk));
-        response.on('end', () =>
-          resolve({ status: response.statusCode ?? 0, headers: response.headers, body: text }),
-        );
-      },
-    );
-    request.once('error', reject);
-    request.end(body);
-  });
-}
+const ask = (method: string, target: string, headers: Record<string, string>, body?: string): Promise<Got> =>
+  askDoor(door.port, { method, target, headers, ...(body !== undefined && { body }) });
 
 const asPage = () => ({ cookie, origin: here, 'content-type': 'application/json' });
 const post = (name: string, headers: Record<string, string>, body = '{}') =>
