@@ -23,7 +23,7 @@ export type CleaningPace =
       readonly shiftEndingAfter: (ms: number) => ShiftStretch;
     };
 
-/** So many pieces of a lot, clean together. */
+/** So many pieces of a lot that are clean together: those of one shift at its end. */
 export interface DueBack<Lot> {
   readonly lot: Lot;
   readonly quantity: number;
@@ -76,7 +76,7 @@ class CleaningHand {
       const quantity = Math.min(left, Math.max(0, Math.floor((length * this.#perDay - this.#at) / length)));
       this.#at += quantity * length;
       left -= quantity;
-      if (quantity > 0) parts.push({ lot, quantity, dueMs: begins + wholeMinutes(this.#at / this.#perDay) });
+      if (quantity > 0) parts.push({ lot, quantity, dueMs: ends });
       if (left > 0) this.#turnTo(ends);
     }
     return parts;
@@ -90,10 +90,3 @@ class CleaningHand {
 
 /** What would take longer is due on no day that is worth telling. */
 const mostShifts = 1000;
-
-const minute = 60_000;
-
-/** Never earlier than the piece is clean. */
-function wholeMinutes(ms: number): number {
-  return Math.ceil(ms / minute) * minute;
-}

@@ -225,7 +225,6 @@ const note = (changes: Partial<YardNote>): YardNote => ({
       condition: 'ready',
       sent: 6,
       counted: null,
-      countedThere: null,
       container: null,
       remark: null,
     },
