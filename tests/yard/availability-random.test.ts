@@ -54,10 +54,11 @@ const steps = fc.array(
 );
 const cleanings = fc.oneof(fc.constant(null), fc.integer({ min: 1, max: 12 }));
 
+const keyOf = ([location, condition]: Place): string => `${location} ${condition}`;
+
 /** Only what the ledger would take: never more than there is, but for suppliers. */
 function historyOf(wanted: readonly (readonly [number, number, number])[]): Movement[] {
   const there = new Map<string, number>();
-  const keyOf = ([location, condition]: Place): string => `${location} ${condition}`;
   for (const { location, condition, quantity } of start) there.set(keyOf([location, condition]), quantity);
   const movements: Movement[] = [];
   let hours = 0;
@@ -220,8 +221,8 @@ describe(`with seed ${seed}`, () => {
             ...one,
             at: new Date(earlierBy).toISOString(),
           });
-          const isPossible = earlier.every((_, place) =>
-            stockAfterFirst(earlier, place + 1).every(
+          const isPossible = earlier.every((_, last) =>
+            stockAfterFirst(earlier, last + 1).every(
               ({ location, quantity }) => quantity >= 0 || !isHeld(kindOf(location)),
             ),
           );
