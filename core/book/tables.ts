@@ -167,6 +167,7 @@ export interface NoteRow {
   state: string;
   expected_at: string | null;
   note: string;
+  counted_there: string | null;
   version: number;
   command: string;
 }

@@ -1,5 +1,6 @@
 // Notes with their attachments, and signed figures.
 import type { Kysely } from 'kysely';
+import { z } from 'zod';
 import {
   type Attachment,
   attachmentText,
@@ -11,6 +12,8 @@ import {
 import type { FigureSide, SignedFigure } from '../yard/signed-figure.ts';
 import { storedJson, toStoredJson } from './stored-json.ts';
 import type { BookTables, NoteRow } from './tables.ts';
+
+const countsThere = z.array(z.int().min(0).nullable());
 
 /** By kind and number. */
 export async function readNotes(
@@ -32,13 +35,15 @@ function noteOfRow(row: NoteRow): YardNote {
     number: row.number,
     state: row.state as NoteState,
     expectedAt: row.expected_at,
+    countedThere:
+      row.counted_there === null ? null : storedJson(countsThere, row.counted_there, `note ${row.number}`),
     version: row.version,
   };
 }
 
 /** A new version of it; what it says is checked before, not here. */
 export async function putNote(db: Kysely<BookTables>, command: string, note: YardNote): Promise<void> {
-  const { id, kind, number, state, expectedAt, version, ...text } = note;
+  const { id, kind, number, state, expectedAt, countedThere, version, ...text } = note;
   const row: NoteRow = {
     id,
     kind,
@@ -46,6 +51,7 @@ export async function putNote(db: Kysely<BookTables>, command: string, note: Yar
     state,
     expected_at: expectedAt,
     note: toStoredJson(noteText, text, `note ${number}`),
+    counted_there: countedThere === null ? null : JSON.stringify(countedThere),
     version,
     command,
   };

@@ -1,5 +1,7 @@
 // The yard's part of the reader and the writer, bound to one transaction.
 import type { Kysely } from 'kysely';
+import { keepFile, readKeptFile } from './attached-files.ts';
+import { msOf } from './ledger.ts';
 import {
   addCountEntry,
   nextCountNumber,
@@ -15,8 +17,10 @@ import {
   nextTicketNumber,
   putTicket,
   readTicketEntries,
+  readTicketOfEntry,
   readTickets,
 } from './strip-tickets.ts';
+import { readSupplierFlows } from './supplier-flows.ts';
 import type { BookTables } from './tables.ts';
 import type { YardReader, YardWriter } from './yard-book.ts';
 import {
@@ -54,6 +58,8 @@ export function yardReaderOf(db: Kysely<BookTables>): YardReader {
   return {
     notes: (only) => readNotes(db, only),
     attachments: (paper) => readAttachments(db, paper),
+    attachedFile: (attachment) => readKeptFile(db, attachment),
+    supplierFlows: (at) => readSupplierFlows(db, at === undefined ? Number.MAX_SAFE_INTEGER : msOf(at)),
     signedFigures: () => readSignedFigures(db),
     gangs: () => readGangs(db),
     gangSteps: (gang) => readGangSteps(db, gang),
@@ -63,6 +69,7 @@ export function yardReaderOf(db: Kysely<BookTables>): YardReader {
     inspections: () => readInspections(db),
     tickets: (only) => readTickets(db, only),
     ticketEntries: (ticket) => readTicketEntries(db, ticket),
+    ticketOfEntry: (id) => readTicketOfEntry(db, id),
     nextTicketNumber: () => nextTicketNumber(db),
     counts: (only) => readCounts(db, only),
     countEntries: (count) => readCountEntries(db, count),
@@ -80,6 +87,7 @@ export function yardWriterOf(db: Kysely<BookTables>, commandId: string): YardWri
   return {
     putNote: (note) => putNote(db, commandId, note),
     addAttachment: (attachment) => addAttachment(db, commandId, attachment),
+    keepFile: (content, mediaType) => keepFile(db, content, mediaType),
     addSignedFigure: (figure) => addSignedFigure(db, commandId, figure),
     addGangStep: (step) => addGangStep(db, commandId, step),
     addContainerStep: (container, step) => addContainerStep(db, commandId, container, step),

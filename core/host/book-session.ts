@@ -5,6 +5,7 @@ import path from 'node:path';
 import type { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import type { Answer } from '../answer.ts';
+import { copyFiles } from '../book/attached-files.ts';
 import type { OpenBook } from '../book/open.ts';
 import type { CommandContext } from '../procedures/procedure.ts';
 import { bookFileIn, bookName, demoFile } from './book-files.ts';
@@ -89,7 +90,9 @@ export class BookSession {
     if (this.#book === null) return refuse('no-book', 'No book is open.');
     const file = bookFileIn(this.#options.folder, given);
     if (!file.ok) return file;
-    return this.#book.backup(file.value);
+    const copied = await this.#book.backup(file.value);
+    if (copied.ok) copyFiles(this.#book.file, copied.value.file);
+    return copied;
   }
 
   async close(): Promise<void> {

@@ -96,13 +96,16 @@ function exchange(guard: DoorGuard, token: string, port: number): Reply {
 }
 
 /** An imported file comes inside its call; anything else is small. */
-const largestFileBytes = 64 * 1024 * 1024;
+const largestOf: Readonly<Record<string, number>> = {
+  'import.file': 64 * 1024 * 1024,
+  'attachment.add': 17 * 1024 * 1024,
+};
 const largestBytes = 4 * 1024 * 1024;
 
 async function call(host: Host, request: IncomingMessage, urlPath: string): Promise<Reply> {
   const name = calledName(urlPath);
   if (name === null) return plain(404, nothingThere);
-  const body = await readCallBody(request, name === 'import.file' ? largestFileBytes : largestBytes);
+  const body = await readCallBody(request, largestOf[name] ?? largestBytes);
   if (body.ok) return json(200, await host.call(name, body.value));
   return json(body.error.code === 'too-large' ? 413 : 400, body);
 }

@@ -1,5 +1,8 @@
 // Every procedure that needs a book, by name. A door offers exactly these; a name missing here is
 // unknown to all of them.
+import { attachmentAdd } from './attachment-add.ts';
+import { attachmentList } from './attachment-list.ts';
+import { attachmentRead } from './attachment-read.ts';
 import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
@@ -28,6 +31,8 @@ import { designRemove } from './design-remove.ts';
 import { designRevisions } from './design-revisions.ts';
 import { designRow } from './design-row.ts';
 import { designSave } from './design-save.ts';
+import { figureAdd } from './figure-add.ts';
+import { figureList } from './figure-list.ts';
 import { fillKeep } from './fill-keep.ts';
 import { fillPropose } from './fill-propose.ts';
 import { gangBreak } from './gang-break.ts';
@@ -44,6 +49,13 @@ import { importFile } from './import-file.ts';
 import { lookalikeList } from './lookalike-list.ts';
 import { lookalikeRemove } from './lookalike-remove.ts';
 import { lookalikeSave } from './lookalike-save.ts';
+import { noteBook } from './note-book.ts';
+import { noteDrop } from './note-drop.ts';
+import { noteList } from './note-list.ts';
+import { noteRead } from './note-read.ts';
+import { noteReverse } from './note-reverse.ts';
+import { noteSave } from './note-save.ts';
+import { noteTold } from './note-told.ts';
 import { pickCheck } from './pick-check.ts';
 import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
@@ -61,15 +73,32 @@ import { sheetAssembly } from './sheet-assembly.ts';
 import { sheetCount } from './sheet-count.ts';
 import { sheetPick } from './sheet-pick.ts';
 import { shortfallList } from './shortfall-list.ts';
+import { ticketBook, ticketTrial } from './ticket-book.ts';
+import { ticketDrop } from './ticket-drop.ts';
+import { ticketEnter } from './ticket-enter.ts';
+import { ticketLate } from './ticket-late.ts';
+import { ticketList } from './ticket-list.ts';
+import { ticketExpect, ticketMake } from './ticket-make.ts';
+import { ticketNext } from './ticket-next.ts';
+import { ticketRead } from './ticket-read.ts';
+import { ticketSave } from './ticket-save.ts';
+import { ticketStrip } from './ticket-strip.ts';
+import { yardForeign } from './yard-foreign.ts';
 import { yardMove } from './yard-move.ts';
 import { yardMovements } from './yard-movements.ts';
+import { yardOwed } from './yard-owed.ts';
+import { yardPlaceSave } from './yard-place-save.ts';
 import { yardPlaces } from './yard-places.ts';
 import { yardQuantities } from './yard-quantities.ts';
 import { yardReverse } from './yard-reverse.ts';
 import { yardSettingsRead } from './yard-settings-read.ts';
 import { yardSettingsSave } from './yard-settings-save.ts';
+import { yardSwap } from './yard-swap.ts';
 
 export const procedures = {
+  'attachment.add': attachmentAdd,
+  'attachment.list': attachmentList,
+  'attachment.read': attachmentRead,
   'board.read': boardRead,
   'book.check': bookCheck,
   'book.state': bookState,
@@ -98,6 +127,8 @@ export const procedures = {
   'design.revisions': designRevisions,
   'design.row': designRow,
   'design.save': designSave,
+  'figure.add': figureAdd,
+  'figure.list': figureList,
   'fill.keep': fillKeep,
   'fill.propose': fillPropose,
   'gang.break': gangBreak,
@@ -114,6 +145,13 @@ export const procedures = {
   'lookalike.list': lookalikeList,
   'lookalike.remove': lookalikeRemove,
   'lookalike.save': lookalikeSave,
+  'note.book': noteBook,
+  'note.drop': noteDrop,
+  'note.list': noteList,
+  'note.read': noteRead,
+  'note.reverse': noteReverse,
+  'note.save': noteSave,
+  'note.told': noteTold,
   'pick.check': pickCheck,
   'pick.read': pickRead,
   'pick.save': pickSave,
@@ -131,13 +169,29 @@ export const procedures = {
   'sheet.count': sheetCount,
   'sheet.pick': sheetPick,
   'shortfall.list': shortfallList,
+  'ticket.book': ticketBook,
+  'ticket.drop': ticketDrop,
+  'ticket.enter': ticketEnter,
+  'ticket.expect': ticketExpect,
+  'ticket.late': ticketLate,
+  'ticket.list': ticketList,
+  'ticket.make': ticketMake,
+  'ticket.next': ticketNext,
+  'ticket.read': ticketRead,
+  'ticket.save': ticketSave,
+  'ticket.strip': ticketStrip,
+  'ticket.trial': ticketTrial,
+  'yard.foreign': yardForeign,
   'yard.move': yardMove,
   'yard.movements': yardMovements,
+  'yard.owed': yardOwed,
+  'yard.placeSave': yardPlaceSave,
   'yard.places': yardPlaces,
   'yard.quantities': yardQuantities,
   'yard.reverse': yardReverse,
   'yard.settings.read': yardSettingsRead,
   'yard.settings.save': yardSettingsSave,
+  'yard.swap': yardSwap,
 } as const;
 
 export type Procedures = typeof procedures;

@@ -27,8 +27,6 @@ export const noteLine = z.strictObject({
   sent: pieces,
   /** As we counted it on arrival or at loading; null while nobody has. This is what is booked. */
   counted: pieces.nullable(),
-  /** Of a return: what the other end counted, told later; kept beside ours and never in place of it. */
-  countedThere: pieces.nullable(),
   /** A container that the pieces came or go in. */
   container: placeCode.nullable(),
   remark: remark.nullable(),
@@ -61,6 +59,8 @@ export interface YardNote extends NoteText {
   readonly state: NoteState;
   /** When it is due; null where nobody said. */
   readonly expectedAt: string | null;
+  /** What the other end counted, in the order of the lines; told later, once, and kept beside ours. */
+  readonly countedThere: readonly (number | null)[] | null;
   readonly version: number;
 }
 

@@ -460,6 +460,8 @@ CREATE TABLE yard_note (
   AND substr(expected_at, 1, 10) IS date(substr(expected_at, 1, 10))
   AND unixepoch(expected_at) IS NOT NULL)),
   note TEXT NOT NULL CHECK (json_valid(note)),
+  -- What the other end counted, line by line; told after the booking, once.
+  counted_there TEXT CHECK (json_valid(counted_there)),
   -- Rises with every edit, so that two people do not write over each other.
   version INTEGER NOT NULL CHECK (version > 0),
   command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
@@ -581,5 +583,7 @@ CREATE TRIGGER yard_note_is_never_removed BEFORE DELETE ON yard_note
 BEGIN SELECT RAISE(ABORT, 'A note is never removed: it is dropped or reversed.'); END;
 
 CREATE TRIGGER yard_note_once_booked_stays BEFORE UPDATE ON yard_note
-WHEN OLD.state <> 'draft' AND NOT (OLD.state = 'booked' AND NEW.state = 'reversed' AND OLD.note = NEW.note)
+WHEN OLD.state <> 'draft' AND NOT (OLD.state = 'booked' AND OLD.note = NEW.note AND OLD.number = NEW.number
+  AND NEW.state IN ('booked', 'reversed')
+  AND (OLD.counted_there IS NULL OR OLD.counted_there IS NEW.counted_there))
 BEGIN SELECT RAISE(ABORT, 'A note once booked is only reversed.'); END;
