@@ -84,6 +84,12 @@ export async function readTicketEntries(
   }));
 }
 
+/** The ticket on which an entry was made; null where there is no such entry. */
+export async function readTicketOfEntry(db: Kysely<BookTables>, id: string): Promise<string | null> {
+  const row = await db.selectFrom('strip_entry').select('ticket').where('id', '=', id).executeTakeFirst();
+  return row?.ticket ?? null;
+}
+
 /** An id that is there already is the caller's to look for first: here it would break the book's rule. */
 export async function addTicketEntry(
   db: Kysely<BookTables>,

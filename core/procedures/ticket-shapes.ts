@@ -79,10 +79,10 @@ export const shownPart = z.strictObject({
   /** The tag of the gang; null where none was booked as built. */
   gang: code.nullable(),
   design: code.nullable(),
-  /** "Gang GA, P01 side A, first" */
+  /** "Gang GA-1 (GA) at P01 side A, nr 1" */
   title: z.string(),
   next: nextOfGang.nullable(),
-  /** "Fly on to P05 side A" */
+  /** "Fly on to P05 side A, nr 1" */
   nextWords: z.string(),
   expected: z.array(expectedLine),
   extra: z.array(extraLine),
