@@ -7,6 +7,7 @@ import { planJob } from './job-plan.ts';
 import { shownBoard } from './shown-board.ts';
 import { query } from './procedure.ts';
 import { code, date, finding, instant, planned, pour, pourTimes } from './shapes.ts';
+import { yardNote } from './yard-notes.ts';
 
 export const boardDay = z.strictObject({
   date,
@@ -16,6 +17,8 @@ export const boardDay = z.strictObject({
   crewHoursNeeded: z.number(),
   crewHoursThere: z.number(),
   shortfalls: z.array(z.string()),
+  /** Components that are short or nearly used up on it, and of which the figure is estimated, listed or old. */
+  restsOnWeak: z.array(code),
 });
 
 export const boardPour = z.strictObject({
@@ -48,15 +51,17 @@ export const board = z.strictObject({
   changeNumber: z.int(),
   days: z.array(boardDay),
   pours: z.array(boardPour),
+  /** What the yard changes for this plan. */
+  yardNotes: z.array(yardNote),
   ...planned,
 });
 
 export const boardRead = query({
   name: 'board.read',
-  input: z.strictObject({ job: code }),
+  input: z.strictObject({ job: code, now: instant.optional() }),
   output: board,
-  run: async (book, { job: jobCode }) => {
-    const facts = await readJobFacts(book, jobCode);
+  run: async (book, { job: jobCode, now }) => {
+    const facts = await readJobFacts(book, jobCode, now);
     if (!facts.ok) return facts;
     const plan = planJob(facts.value);
     return plan.ok ? answer(shownBoard(plan.value)) : plan;

@@ -16,10 +16,10 @@ const curve = z.array(z.strictObject({ from: instant, quantity: z.int() }));
 
 export const curveRead = query({
   name: 'curve.read',
-  input: z.strictObject({ job: code, component: code }),
+  input: z.strictObject({ job: code, component: code, now: instant.optional() }),
   output: z.strictObject({ component: code, name: z.string(), standing: curve, held: curve, stock: curve }),
-  run: async (book, { job: jobCode, component }) => {
-    const facts = await readJobFacts(book, jobCode);
+  run: async (book, { job: jobCode, component, now }) => {
+    const facts = await readJobFacts(book, jobCode, now);
     if (!facts.ok) return facts;
     const catalogued = facts.value.components.get(component);
     if (catalogued === undefined) return unknownComponent(component);

@@ -9,7 +9,12 @@ import { code, commandId, instant, planned } from './shapes.ts';
 
 export const planMake = command({
   name: 'plan.make',
-  input: z.strictObject({ commandId, job: code, improveSeconds: z.number().min(0).max(600).optional() }),
+  input: z.strictObject({
+    commandId,
+    job: code,
+    improveSeconds: z.number().min(0).max(600).optional(),
+    now: instant.optional(),
+  }),
   output: z.strictObject({
     planId: z.string(),
     job: code,
@@ -17,8 +22,8 @@ export const planMake = command({
     runs: z.array(z.strictObject({ run: z.int(), turns: z.array(z.string()) })),
     ...planned,
   }),
-  run: async (book, { commandId: id, job: jobCode, improveSeconds }, { at }) => {
-    const facts = await readJobFacts(book, jobCode);
+  run: async (book, { commandId: id, job: jobCode, improveSeconds, now }, { at }) => {
+    const facts = await readJobFacts(book, jobCode, now);
     if (!facts.ok) return facts;
     const plan = planJob(facts.value, improveSeconds);
     if (!plan.ok) return plan;

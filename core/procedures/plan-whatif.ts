@@ -50,10 +50,15 @@ export const whatif = z.strictObject({
 
 export const planWhatif = query({
   name: 'plan.whatif',
-  input: z.strictObject({ job: code, moves: z.array(move).min(1).max(20), today: date.optional() }),
+  input: z.strictObject({
+    job: code,
+    moves: z.array(move).min(1).max(20),
+    today: date.optional(),
+    now: instant.optional(),
+  }),
   output: whatif,
-  run: async (book, { job: jobCode, moves, today }) => {
-    const facts = await readJobFacts(book, jobCode);
+  run: async (book, { job: jobCode, moves, today, now }) => {
+    const facts = await readJobFacts(book, jobCode, now);
     if (!facts.ok) return facts;
     const { job, pours } = facts.value;
     const moved = movePours(job, pours, moves);

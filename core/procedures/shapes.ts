@@ -97,6 +97,9 @@ export const shortfall = z.strictObject({
   loose: z.array(z.strictObject({ id: z.string(), pour: code, purpose: z.string(), pieces: z.int() })),
   /** Days of it that rest on figures that were estimated or taken from a list, not counted. */
   restsOn: z.enum(['counted', 'taken-from-list', 'estimated', 'nothing']),
+  /** The date of the oldest figure under it, and whether that is older than the yard's days. */
+  restsOnDate: date.nullable(),
+  restsOnOld: z.boolean(),
 });
 
 export const cost = z.strictObject({

@@ -3,14 +3,15 @@ import { shiftsBetween } from '../plan/calendar.ts';
 import { dateOfDay, dayOfDate, weekdayOfDay } from '../plan/days.ts';
 import { instantText, localDate, msOf, zoneOf } from '../plan/local-time.ts';
 import { gateNeededBy, pourFindings } from '../plan/pour-findings.ts';
-import type { PourTimes } from '../plan/pour-times.ts';
 import type { Job, Pour } from '../plan/pours.ts';
-import { hoursByDate, type Step } from '../plan/steps.ts';
+import { hoursByDate } from '../plan/steps.ts';
 import { asData } from './as-data.ts';
 import { found } from './by-code.ts';
 import type { JobPlan } from './job-plan.ts';
 import { shownPlan } from './shown-plan.ts';
 import { shownTimes } from './shown-times.ts';
+import { weakStretches } from './weak-stretches.ts';
+import { yardNotesOf } from './yard-notes.ts';
 
 type ShownShortfall = ReturnType<typeof shownPlan>['shortfalls'][number];
 
@@ -21,7 +22,8 @@ export function shownBoard(plan: JobPlan) {
   return {
     job: { code, name, timeZone, currency, units, crew, planFrom },
     changeNumber,
-    days: shownDays(job, plan.steps, shown.shortfalls, [...plan.turnsOf.times.values()]),
+    days: shownDays(job, plan, shown.shortfalls),
+    yardNotes: [...yardNotesOf(plan, shown.shortfalls)],
     pours: plan.facts.pours.map((pour) => shownPour(plan, pour, shown.shortfalls)),
     ...shown,
   };
@@ -50,12 +52,10 @@ function shownPour(plan: JobPlan, pour: Pour, shortfalls: readonly ShownShortfal
 }
 
 /** Whole weeks, Monday first, from the first thing that happens (or the plan's first day) to the last. */
-function shownDays(
-  job: Job,
-  steps: readonly Step[],
-  shortfalls: readonly ShownShortfall[],
-  times: readonly PourTimes[],
-) {
+function shownDays(job: Job, plan: JobPlan, shortfalls: readonly ShownShortfall[]) {
+  const { steps } = plan;
+  const times = [...plan.turnsOf.times.values()];
+  const near = weakStretches(plan);
   const zone = zoneOf(job.timeZone);
   const moments = [
     zone.startMs(dayOfDate(job.planFrom)),
@@ -82,6 +82,9 @@ function shownDays(
       crewHoursNeeded: (hours.get(date) ?? 0) * job.crew,
       crewHoursThere: shiftHours * job.crew,
       shortfalls: short.filter((each) => each.from < to && each.to > from).map(({ id }) => id),
+      restsOnWeak: [
+        ...new Set(near.filter((each) => each.from < to && each.to > from).map(({ component }) => component)),
+      ],
     };
   });
 }

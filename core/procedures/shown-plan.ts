@@ -51,6 +51,7 @@ function shownShortfall(facts: ShortfallFacts, plan: JobPlan, holders: Holders) 
   const { shortfall, held, stock, hireCents } = facts;
   const { component, from, to, quantity } = shortfall;
   const catalogued = found(plan.facts.components, component);
+  const figure = plan.facts.figures.get(component);
   return {
     id: `${component}@${from}`,
     component,
@@ -70,6 +71,8 @@ function shownShortfall(facts: ShortfallFacts, plan: JobPlan, holders: Holders) 
       const line = found(holders.loose, id);
       return { id, pour: line.pour, purpose: line.purpose, pieces };
     }),
-    restsOn: plan.facts.figures.get(component)?.basis ?? ('nothing' as const),
+    restsOn: figure?.basis ?? ('nothing' as const),
+    restsOnDate: figure?.date ?? null,
+    restsOnOld: figure?.isOld ?? false,
   };
 }

@@ -25,7 +25,7 @@ export function gearChanges(
   let known = always;
   const lastDays = [...new Set(gear.flatMap(({ last }) => (last?.passed === true ? [last.goodUntil] : [])))];
   for (const lastDay of lastDays.sort()) {
-    const date = Temporal.PlainDate.from(lastDay).add({ days: 1 }).toString();
+    const date = dayAfter(lastDay);
     const notReady = gearNotReady(gear, date, counts);
     for (const [component, quantity] of notReady) {
       const by = (known.get(component) ?? 0) - quantity;
@@ -44,6 +44,11 @@ export function countedGear(
   const inHand = new Set(locations.filter(({ kind }) => isInHand(kind)).map(({ code }) => code));
   const notOurs = new Set(owners.filter(({ kind }) => kind === 'others').map(({ code }) => code));
   return ({ place, owner }) => inHand.has(place) && !notOurs.has(owner);
+}
+
+/** Of a date YYYY-MM-DD. */
+export function dayAfter(date: string): string {
+  return Temporal.PlainDate.from(date).add({ days: 1 }).toString();
 }
 
 /** Before every inspection. */

@@ -203,6 +203,7 @@ describe('what is to clean without a strip', () => {
 
 const note = (changes: Partial<YardNote>): YardNote => ({
   id: 'note-0001',
+  countedThere: null,
   kind: 'delivery',
   number: 'D-7',
   state: 'draft',

@@ -19,6 +19,7 @@ export function madeDays(from: string, count: number): readonly BoardDay[] {
       crewHoursNeeded: 0,
       crewHoursThere: working ? 42.5 : 0,
       shortfalls: [],
+      restsOnWeak: [],
     };
   });
 }
@@ -101,6 +102,8 @@ export function madeShortfall(over: Partial<Shortfall> = {}): Shortfall {
     ],
     loose: [{ id: 'd', pour: 'P08', purpose: 'locks between gangs', pieces: 80 }],
     restsOn: 'taken-from-list',
+    restsOnDate: '2026-02-20',
+    restsOnOld: false,
     ...over,
   };
 }
