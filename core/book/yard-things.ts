@@ -11,7 +11,7 @@ import type { BookTables } from './tables.ts';
 export async function readGangSteps(db: Kysely<BookTables>, gang?: string): Promise<readonly GangStep[]> {
   let query = db
     .selectFrom('gang_step')
-    .innerJoin('command', 'command.id', 'gang_step.command')
+    .leftJoin('command', 'command.id', 'gang_step.command')
     .selectAll('gang_step')
     .select('command.who');
   if (gang !== undefined) query = query.where('gang', '=', gang);
@@ -22,7 +22,8 @@ export async function readGangSteps(db: Kysely<BookTables>, gang?: string): Prom
     number: row.number,
     state: row.state as GangState,
     at: row.at,
-    who: row.who,
+    // Inside the command that adds it the name is not in the book yet.
+    who: row.who ?? '',
   }));
 }
 
@@ -63,7 +64,7 @@ export async function readContainerSteps(
 ): Promise<readonly ContainerStep[]> {
   let query = db
     .selectFrom('container_step')
-    .innerJoin('command', 'command.id', 'container_step.command')
+    .leftJoin('command', 'command.id', 'container_step.command')
     .selectAll('container_step')
     .select('command.who');
   if (container !== undefined) query = query.where('container', '=', container);
@@ -73,7 +74,8 @@ export async function readContainerSteps(
     container: row.container,
     number: row.number,
     at: row.at,
-    who: row.who,
+    // Inside the command that adds it the name is not in the book yet.
+    who: row.who ?? '',
   }));
 }
 

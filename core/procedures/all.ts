@@ -71,7 +71,9 @@ import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
 import { sheetAssembly } from './sheet-assembly.ts';
 import { sheetCount } from './sheet-count.ts';
+import { sheetDelivery } from './sheet-delivery.ts';
 import { sheetPick } from './sheet-pick.ts';
+import { sheetReturn } from './sheet-return.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
 import { ticketDrop } from './ticket-drop.ts';
@@ -167,7 +169,9 @@ export const procedures = {
   'rules.save': rulesSave,
   'sheet.assembly': sheetAssembly,
   'sheet.count': sheetCount,
+  'sheet.delivery': sheetDelivery,
   'sheet.pick': sheetPick,
+  'sheet.return': sheetReturn,
   'shortfall.list': shortfallList,
   'ticket.book': ticketBook,
   'ticket.drop': ticketDrop,

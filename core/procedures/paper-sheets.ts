@@ -1,7 +1,11 @@
 // The sheets of the yard's papers and things, by kind: each is asked for by the id of what it shows.
 import type { Procedure } from './procedure.ts';
 import { sheetCount } from './sheet-count.ts';
+import { sheetDelivery } from './sheet-delivery.ts';
+import { sheetReturn } from './sheet-return.ts';
 
 export const paperSheets: Readonly<Record<string, Procedure>> = {
   count: sheetCount,
+  delivery: sheetDelivery,
+  return: sheetReturn,
 };

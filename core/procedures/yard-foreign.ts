@@ -40,7 +40,11 @@ export const yardForeign = query({
     for (const line of stock) {
       const { kind } = found(place, line.location);
       const what =
-        kind === 'other-job' ? 'elsewhere' : found(owner, line.owner).kind === 'others' ? 'not-ours' : null;
+        kind === 'other-job'
+          ? ('elsewhere' as const)
+          : found(owner, line.owner).kind === 'others'
+            ? ('not-ours' as const)
+            : null;
       if (what === null || line.quantity <= 0) continue;
       const moved = await book.movements({
         component: line.component,
@@ -50,7 +54,7 @@ export const yardForeign = query({
       });
       const brought = moved.find((each) => each.to === line.location && each.reversedBy === null);
       rows.push({
-        what: what as 'not-ours' | 'elsewhere',
+        what,
         component: line.component,
         name: found(component, line.component).name,
         owner: line.owner,

@@ -31,6 +31,12 @@ export const countCautions: readonly string[] = [
   'Pieces that are bent, cracked or missing their mark are set apart and counted as such; they are not repaired by the counter.',
 ];
 
+export const noteCautions: readonly string[] = [
+  'Nobody stands between a load and the crane, or under it; bundles are slung so that no piece slides out, and hooks latch (29 CFR 1926.1425).',
+  'The driver and whoever loads answer for what is tied down; weights here are those of the pieces alone.',
+  'Both sides count before they sign. What differs is written down here, the same day; a signed figure is never changed.',
+];
+
 export function cautionsPart(own: readonly string[]): SheetElement {
   return of(
     'section',

@@ -3,6 +3,7 @@
 import { existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import path from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { rowsOf, wordsOf } from '../sheets/read-tree.ts';
 import { demoHost, type DemoHost } from './demo-host.ts';
 
 let host: DemoHost;
@@ -87,6 +88,36 @@ describe('A delivery note', () => {
     expect((await host.ask('yard.owed', {})).claims).toEqual([]);
   });
 
+  test('prints with what was sent and received, the claim, the protest, weights and cautions', async () => {
+    const note = await saved([line('R8', 6, 4), line('WB', 2, null)], {
+      protest: 'Two rails not on the truck',
+    });
+    const draft = await host.ask('sheet.delivery', { id: note, units: 'us' });
+    expect(wordsOf(draft.tree)).toContain('draft: nothing of it is booked');
+    const written = await host.ask('note.read', { note });
+    const { state: _, countedThere: __, ...text_ } = written.note;
+    await host.ask('note.save', {
+      commandId: id(),
+      note: { ...text_, lines: [line('R8', 6, 4), line('WB', 2, 2)] },
+    });
+    await host.ask('note.book', { commandId: id(), note });
+    const { tree, title } = await host.ask('sheet.delivery', { id: note, units: 'us' });
+    expect(title).toBe(`Delivery note ${note}`);
+    const [, rails] = rowsOf(tree, 'note-lines');
+    expect(rails?.slice(0, 4)).toEqual(['6', '4', 'R8', 'Stiffening rail 8 ft']);
+    const words = wordsOf(tree);
+    // 4 rails of 40 lb and 2 brackets of 35 lb.
+    for (const part of [
+      'R8 (TFH): 6 on the paper, 4 counted here.',
+      'Two rails not on the truck',
+      '6 pieces, 230 lb',
+      'Planning aid only',
+    ])
+      expect(words).toContain(part);
+    expect(await host.refused('sheet.return', { id: note })).toBe('another-kind');
+    await host.ask('note.reverse', { commandId: id(), note, remark: 'Tried' });
+  });
+
   test('edited by two: the second is refused with both versions and nothing is lost', async () => {
     const note = await saved([line('LK', 5, null)]);
     const { note: read } = await host.ask('note.read', { note });
@@ -152,6 +183,8 @@ describe('A return', () => {
     expect(await host.ask('note.told', { commandId: id(), note, countedThere: [4] })).toMatchObject({
       claims: [{ component: 'WB', where: 'depot', theirs: 4, ours: 6, disputed: 2 }],
     });
+    const { tree } = await host.ask('sheet.return', { id: note, units: 'metric' });
+    expect(wordsOf(tree)).toContain('WB (TFH): 6 counted at loading, 4 at the depot.');
     expect(await host.refused('note.told', { commandId: id(), note, countedThere: [6] })).toBe(
       'told-already',
     );
@@ -228,22 +261,22 @@ test('signed figures only grow, and stand side by side', async () => {
   expect(await host.refused('figure.add', { commandId: id(), figure: unknown })).toBe('unknown-component');
 });
 
+const added = (content: Buffer) => ({
+  commandId: id(),
+  id: id(),
+  paper: 'paper-with-photo',
+  occasion: 'damage-at-delivery' as const,
+  fileName: 'rail.png',
+  base64: content.toString('base64'),
+  component: 'R8',
+  remark: 'Bent at one end',
+});
+
 describe('An attachment', () => {
   const png = Buffer.from('\u0089PNG\r\n\u001a\nrest of it', 'latin1');
-  const add = (content: Buffer, more: object = {}) => ({
-    commandId: id(),
-    id: id(),
-    paper: 'paper-with-photo',
-    occasion: 'damage-at-delivery' as const,
-    fileName: 'rail.png',
-    base64: content.toString('base64'),
-    component: 'R8',
-    remark: 'Bent at one end',
-    ...more,
-  });
 
   test('is a file beside the book under its digest, read back as it was', async () => {
-    const { attachment } = await host.ask('attachment.add', add(png));
+    const { attachment } = await host.ask('attachment.add', added(png));
     const files = readdirSync(`${bookFile}.files`);
     expect(files).toEqual([`${attachment.sha256}.png`]);
     expect(readFileSync(path.join(`${bookFile}.files`, files[0] ?? ''))).toEqual(png);
@@ -263,9 +296,9 @@ describe('An attachment', () => {
 
   test('that is no picture, whatever its name, is not kept', async () => {
     const page = Buffer.from('<html>');
-    expect(await host.refused('attachment.add', add(page))).toBe('not-a-picture');
+    expect(await host.refused('attachment.add', added(page))).toBe('not-a-picture');
     const large = Buffer.concat([png, Buffer.alloc(12 * 1024 * 1024)]);
-    expect(await host.refused('attachment.add', add(large))).toBe('file-too-large');
+    expect(await host.refused('attachment.add', added(large))).toBe('file-too-large');
     expect(existsSync(`${bookFile}.files`) ? readdirSync(`${bookFile}.files`) : []).toEqual([]);
   });
 });

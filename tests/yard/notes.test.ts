@@ -9,7 +9,7 @@ import { owedTo } from '../../core/yard/owed.ts';
 import type { SignedFigure } from '../../core/yard/signed-figure.ts';
 
 const at = '2026-03-05T09:00:00-05:00';
-const booking = { at, who: 'tester', idOf: (line: number) => `movement-${line}` };
+const booking = { at, who: 'tester', idOf: (index: number) => `movement-${index}` };
 
 function line(
   component: string,
@@ -125,6 +125,9 @@ describe('Claims', () => {
   });
 });
 
+const of = (location: string, condition: 'ready' | 'to-clean' | 'scrapped', quantity: number) =>
+  ({ component: 'LK', owner: 'H1', location, condition, quantity, basis: null, basisDate: null }) as const;
+
 test('what is owed is what came less what went back, wherever it is: 100 - 30 = 50 + 5 + 6 + 2 + 7', () => {
   const places = { YARD: 'yard', SHOP: 'repair', LOST: 'lost', DEPOT: 'supplier' } as const;
   const locations = Object.entries(places).map(([code, kind]) => ({ code, name: code, kind }));
@@ -132,8 +135,6 @@ test('what is owed is what came less what went back, wherever it is: 100 - 30 = 
     { code: 'H1', name: 'Hired', kind: 'supplier', agreement: null },
     { code: 'OURS', name: 'Ours', kind: 'ours', agreement: null },
   ] as const;
-  const of = (location: string, condition: 'ready' | 'to-clean' | 'scrapped', quantity: number) =>
-    ({ component: 'LK', owner: 'H1', location, condition, quantity, basis: null, basisDate: null }) as const;
   const stock = [
     of('YARD', 'ready', 50),
     of('YARD', 'to-clean', 5),
@@ -162,20 +163,20 @@ test('what is owed is what came less what went back, wherever it is: 100 - 30 = 
   ]);
 });
 
-describe('Figures side by side', () => {
-  const figure = (number: number, whose: SignedFigure['whose'], quantity: number): SignedFigure => ({
-    number,
-    owner: 'H1',
-    component: 'LK',
-    asOf: '2026-03-01',
-    whose,
-    quantity,
-    signedBy: 'somebody',
-    paper: null,
-    remark: null,
-    at,
-  });
+const figure = (number: number, whose: SignedFigure['whose'], quantity: number): SignedFigure => ({
+  number,
+  owner: 'H1',
+  component: 'LK',
+  asOf: '2026-03-01',
+  whose,
+  quantity,
+  signedBy: 'somebody',
+  paper: null,
+  remark: null,
+  at,
+});
 
+describe('Figures side by side', () => {
   test('the newest of each kind stands, and the owner’s less ours is open: 210 - 206 = 4', () => {
     const [row] = figuresBeside([figure(1, 'owner', 200), figure(2, 'ours', 206), figure(3, 'owner', 210)]);
     expect(row).toMatchObject({ theirs: { quantity: 210 }, ours: { quantity: 206 }, agreed: null, open: 4 });
@@ -188,8 +189,9 @@ describe('Figures side by side', () => {
   });
 });
 
+const bytes = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
+
 test('a file is what its first bytes say: the marks of JPEG, PNG, WebP and PDF (their published formats, from memory)', () => {
-  const bytes = (text: string): Uint8Array => Uint8Array.from(text, (sign) => sign.charCodeAt(0));
   expect(mediaTypeOf(Uint8Array.of(0xff, 0xd8, 0xff, 0xe0))).toBe('image/jpeg');
   expect(mediaTypeOf(bytes('\u0089PNG\r\n\u001a\n....'))).toBe('image/png');
   expect(mediaTypeOf(bytes('RIFF1234WEBPVP8 '))).toBe('image/webp');
