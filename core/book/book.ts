@@ -129,6 +129,11 @@ export interface BookReader extends YardReader {
   stock(at?: string): Promise<readonly StockLine[]>;
   /** Every movement after `at`, oldest first: what a plan knows to be coming. */
   movementsAfter(at: string): Promise<readonly BookedMovement[]>;
+  /** What came into a condition within a stretch of time, the newest first. */
+  arrivals(
+    condition: Condition,
+    period: { readonly afterMs: number; readonly upToMs: number },
+  ): Promise<readonly BookedMovement[]>;
   movements(filter: MovementFilter): Promise<readonly BookedMovement[]>;
   /** The newest first in order of time. */
   history(filter: HistoryFilter): Promise<readonly HistoryRow[]>;

@@ -28,6 +28,22 @@ export async function readMovementsFrom(
   return rows.map(bookedOfRow);
 }
 
+/** What came into a condition within a stretch of time, the newest first. */
+export async function readArrivals(
+  db: Kysely<BookTables>,
+  condition: Condition,
+  { afterMs, upToMs }: { readonly afterMs: number; readonly upToMs: number },
+): Promise<readonly BookedMovement[]> {
+  const rows = await bookedMovements(db)
+    .where('movement.at_ms', '>', afterMs)
+    .where('movement.at_ms', '<=', upToMs)
+    .where(sql`+movement.condition_after`, '=', condition)
+    .orderBy('movement.at_ms', 'desc')
+    .orderBy('movement.number', 'desc')
+    .execute();
+  return rows.map(bookedOfRow);
+}
+
 /** In the order in which they were booked, the newest first. */
 export async function readMovements(
   db: Kysely<BookTables>,

@@ -8,7 +8,7 @@ import { checkBook } from './check-book.ts';
 import { putDesign, readDesignRevisions, readDesigns, removeDesign } from './designs.ts';
 import { readHistory } from './history.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
-import { msOf, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
+import { msOf, readArrivals, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
 import type { Migration } from './migration.ts';
 import { putCrane, putPickSetup, readCranes, readPickSetup } from './picks.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
@@ -39,6 +39,7 @@ export function readerOf(
     pours: (job) => readPours(db, job),
     stock: (at) => (at === undefined ? readStock(db) : readStock(db, msOf(at))),
     movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
+    arrivals: (condition, period) => readArrivals(db, condition, period),
     movements: (filter) => readMovements(db, filter),
     history: (filter) => readHistory(db, filter),
     movement: (id) => readMovement(db, id),

@@ -1,15 +1,14 @@
 // Everything of the book that says what the yard has for a job, read at once; deciding comes after (core/yard).
-import type { BookedMovement, BookReader } from '../book/book.ts';
+import type { BookReader } from '../book/book.ts';
 import { nextShiftStart, shiftsBetween } from '../plan/calendar.ts';
 import { unitsOfHours } from '../plan/hours.ts';
 import { instantText, localDate, msOf, startOfDate } from '../plan/local-time.ts';
 import type { Job } from '../plan/pours.ts';
 import type { YardFacts } from '../yard/availability.ts';
 import type { CleaningPace, ShiftStretch } from '../yard/cleaning-queue.ts';
-import { momentMs } from '../yard/moment.ts';
 import { isInHand, type Location } from '../yard/movement.ts';
 import type { StockLine } from '../yard/quantities.ts';
-import { type SinceWhen, sinceWhen } from '../yard/since-when.ts';
+import { sinceWhen } from '../yard/since-when.ts';
 import type { StockCount } from '../yard/stock-count.ts';
 import type { StripTicket } from '../yard/strip-ticket.ts';
 import type { YardSettings } from '../yard/yard-settings.ts';
@@ -84,6 +83,9 @@ function paceOf(job: Job, cleanMs: number, { cleanedPerDay }: YardSettings): Cle
   return { how: 'by-the-day', perDay: cleanedPerDay, shiftEndingAfter };
 }
 
+/** Pieces that came longer before than this are cleaned before all others, whichever of them came first. */
+const looksBackMs = 14 * 86_400_000;
+
 async function dirtyAtStart(
   book: BookReader,
   start: readonly StockLine[],
@@ -92,41 +94,27 @@ async function dirtyAtStart(
 ): Promise<JobYard['dirtyAtStart']> {
   const inHand = new Set(locations.filter(({ kind }) => isInHand(kind)).map(({ code }) => code));
   const dirty = start.filter(({ condition, location }) => condition === 'to-clean' && inHand.has(location));
-  const lots = await Promise.all(
-    dirty.map(async (line) => {
-      const { component, owner, location, quantity } = line;
-      const found = (await lotsOf(book, line, startMs)).map(({ quantity: some, sinceMs }) => ({
-        component,
-        owner,
-        location,
-        quantity: some,
-        sinceMs,
-      }));
-      const rest = quantity - found.reduce((sum, lot) => sum + lot.quantity, 0);
-      return rest > 0 ? [...found, { component, owner, location, quantity: rest, sinceMs: longAgo }] : found;
-    }),
+  if (dirty.length === 0) return [];
+  const period = { afterMs: startMs - looksBackMs, upToMs: startMs };
+  const came = Map.groupBy(
+    (await book.arrivals('to-clean', period)).filter(
+      (each) => each.reversedBy === null && each.reverses === null,
+    ),
+    ({ component, owner, to }) => JSON.stringify([component, owner, to]),
   );
-  return lots.flat();
+  return dirty.flatMap((line) => {
+    const { component, owner, location, quantity } = line;
+    const newest = came.get(JSON.stringify([component, owner, location])) ?? [];
+    const found = sinceWhen(line, newest).map(({ quantity: some, sinceMs }) => ({
+      component,
+      owner,
+      location,
+      quantity: some,
+      sinceMs,
+    }));
+    const rest = quantity - found.reduce((sum, lot) => sum + lot.quantity, 0);
+    return rest > 0 ? [...found, { component, owner, location, quantity: rest, sinceMs: longAgo }] : found;
+  });
 }
-
-/** Since when pieces lie so, the newest first; what came there by more movements than are looked at is left out. */
-export async function lotsOf(
-  book: BookReader,
-  line: StockLine,
-  upToMs = Infinity,
-): Promise<readonly SinceWhen[]> {
-  const { component, owner, location } = line;
-  const newest = await book.movements({ component, owner, location, limit: mostMovements });
-  const standing = newest
-    .filter((each) => each.reversedBy === null && each.reverses === null && at(each) <= upToMs)
-    .sort((one, other) => at(other) - at(one));
-  return sinceWhen(line, standing);
-}
-
-function at(movement: BookedMovement): number {
-  return momentMs(movement.at) ?? 0;
-}
-
-const mostMovements = 500;
 
 const longAgo = 0;
