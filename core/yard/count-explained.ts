@@ -131,16 +131,41 @@ function explanationRefusal(
 }
 
 function sumRefusal({ line, explained, leftOpen }: LineToBook): Refusal | null {
-  const ofConditions = piecesOf(explained.filter(({ how }) => how === 'condition-changed'));
-  const moves = piecesOf(line.changes.moves);
-  const rest = piecesOf(explained.filter(({ how }) => how !== 'condition-changed')) + leftOpen;
-  const size = Math.abs(line.difference);
-  if (ofConditions < moves)
-    return unexplained(line, `${moves - ofConditions} found in another condition than booked`);
-  if (rest < size) return unexplained(line, `${size - rest} ${line.difference < 0 ? 'short' : 'over'}`);
-  if (ofConditions > moves)
-    return tooMuch(line, `${ofConditions} in another condition, and ${moves} were found so`);
-  return rest > size ? tooMuch(line, `${rest} pieces of a difference of ${size}`) : null;
+  const moves = line.changes.moves;
+  const { pieces, inOtherCondition } = stillToExplain(
+    { ...line, conditionMoves: moves },
+    explained,
+    leftOpen,
+  );
+  const way = line.difference < 0 ? 'short' : 'over';
+  if (inOtherCondition > 0)
+    return unexplained(line, `${inOtherCondition} found in another condition than booked`);
+  if (pieces > 0) return unexplained(line, `${pieces} ${way}`);
+  if (inOtherCondition < 0)
+    return tooMuch(
+      line,
+      `${-inOtherCondition} more in another condition than the ${piecesOf(moves)} found so`,
+    );
+  return pieces < 0
+    ? tooMuch(line, `${-pieces} more than the difference of ${Math.abs(line.difference)}`)
+    : null;
+}
+
+/** What of a line nobody has explained yet; below zero where more is explained than there is. */
+export function stillToExplain(
+  line: {
+    readonly difference: number;
+    readonly conditionMoves: readonly { readonly quantity: number }[];
+  },
+  explained: readonly Pick<ExplanationLine, 'how' | 'quantity'>[],
+  leftOpen: number,
+): { readonly pieces: number; readonly inOtherCondition: number } {
+  const changed = piecesOf(explained.filter(({ how }) => how === 'condition-changed'));
+  const rest = piecesOf(explained.filter(({ how }) => how !== 'condition-changed'));
+  return {
+    pieces: Math.abs(line.difference) - rest - leftOpen,
+    inOtherCondition: piecesOf(line.conditionMoves) - changed,
+  };
 }
 
 function piecesOf(parts: readonly { readonly quantity: number }[]): number {
