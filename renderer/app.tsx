@@ -24,6 +24,9 @@ import { PaperSheetScreen } from './screens/sheets/paper-sheet.tsx';
 import { SheetScreen } from './screens/sheets/sheet-screen.tsx';
 import { ShortfallsScreen } from './screens/shortfalls/shortfalls-screen.tsx';
 import { StartScreen } from './screens/start/start-screen.tsx';
+import { CountScreen } from './screens/yard/counts/count-screen.tsx';
+import { CountsScreen } from './screens/yard/counts/counts-screen.tsx';
+import { GangsScreen } from './screens/yard/gangs/gangs-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
 export function App(props: { readonly transport: Transport }): ReactNode {
@@ -96,7 +99,12 @@ function Doors(): ReactNode {
                   )
                 }
               </Route>
+              <Route path="/yard/gangs/:tag?" component={GangsScreen} />
               <Route path="/yard" component={YardScreen} />
+              <Route path="/yard/counts" component={CountsScreen} />
+              <Route path="/yard/counts/:id">
+                {({ id }) => <CountScreen id={decodeURIComponent(id)} />}
+              </Route>
               <Route path="/pours/:code?" component={PoursScreen} />
               <Route path="/rules/:system?" component={RulesScreen} />
               <Route>
