@@ -1,4 +1,4 @@
-// Builds everything into dist/: the page, the desktop's main and preload, and the core's own process.
+// Builds everything into dist/: the page and that for phones, the desktop's main and preload, and the core's own process.
 // Native and optional packages stay outside and are loaded from node_modules.
 import { copyFileSync, globSync } from 'node:fs';
 import path from 'node:path';
@@ -83,12 +83,30 @@ export async function buildAll(): Promise<void> {
   const stamp = sourceStamp(root);
   for (const program of programs) await build(configFor(program));
   copyDemoFiles();
+  await buildPage({ outDir: '../dist/renderer' });
+  await buildPage({
+    outDir: '../dist/renderer-phone',
+    rolldownOptions: {
+      input: {
+        phone: path.join(root, 'renderer', 'phone.html'),
+        worker: path.join(root, 'renderer', 'phone', 'worker.ts'),
+      },
+      // The worker's address is written down in the page, and stays.
+      output: {
+        entryFileNames: ({ name }) => (name === 'worker' ? '[name].js' : 'assets/[name]-[hash].js'),
+      },
+    },
+  });
+  writeStamp(root, stamp);
+}
+
+async function buildPage(options: NonNullable<InlineConfig['build']>): Promise<void> {
   await build({
     root: path.join(root, 'renderer'),
     configFile: path.join(root, 'renderer', 'vite.config.ts'),
     logLevel: 'warn',
+    build: options,
   });
-  writeStamp(root, stamp);
 }
 
 /** The demo is made from its CSV files, which it looks for beside itself. */
