@@ -2,7 +2,9 @@
 // given a tag.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
-import { fillings } from '../yard/container.ts';
+import type { BookReader } from '../book/book.ts';
+import { type Container, fillings } from '../yard/container.ts';
+import { momentMs } from '../yard/moment.ts';
 import { conditions } from '../yard/movement.ts';
 import { byCode, found } from './by-code.ts';
 import { nextTags, weightOf } from './gang-facts.ts';
@@ -65,7 +67,8 @@ export const containerList = query({
       stock.filter((line) => line.quantity > 0),
       (line) => line.location,
     );
-    const rows = containers.map(({ code: tag, last, ...piece }) => {
+    const weighedStill = await Promise.all(containers.map((each) => isWeighedStill(book, each)));
+    const rows = containers.map(({ code: tag, last, ...piece }, index) => {
       const content = inside.get(tag) ?? [];
       const { name, weightGrams: tareGrams } = found(component, piece.component);
       const contentGrams = weightOf(content, component);
@@ -76,7 +79,7 @@ export const containerList = query({
         onHire: found(owner, piece.owner).kind === 'supplier',
         place: last.place,
         placeName: found(place, last.place).name,
-        filling: last.filling,
+        filling: last.filling === 'empty' && content.length > 0 ? ('part' as const) : last.filling,
         content: content.map((line) => ({
           component: line.component,
           name: found(component, line.component).name,
@@ -89,7 +92,7 @@ export const containerList = query({
         contentGrams,
         tareGrams,
         reckonedGrams: tareGrams + contentGrams,
-        grossGrams: last.grossGrams,
+        grossGrams: weighedStill[index] === true ? last.grossGrams : null,
         at: last.at,
         who: last.who,
         remark: last.remark,
@@ -98,3 +101,11 @@ export const containerList = query({
     return answer({ containers: rows, nextTags: nextTags(components, locations) });
   },
 });
+
+/** Whether nothing went in or out of it since it was weighed. */
+async function isWeighedStill(book: BookReader, { code: tag, last }: Container): Promise<boolean> {
+  if (last.grossGrams === null) return false;
+  const newest = await book.movements({ location: tag, limit: 100 });
+  const weighedAt = momentMs(last.at) ?? 0;
+  return newest.every((each) => (momentMs(each.at) ?? 0) <= weighedAt);
+}

@@ -157,3 +157,24 @@ describe('containers', () => {
     expect(counted).toMatchObject({ quantity: 26, least: 26, most: 26, booked: 26, others: ['LK'] });
   });
 });
+
+test('weighed, the weight stands until something goes in or out', async () => {
+  const weighed = { container: 'RK-1', at: later, grossGrams: 2_500_000 } as const;
+  await host.ask('container.step', { commandId: id(), ...weighed });
+  const gross = async (): Promise<number | null | undefined> =>
+    (await host.ask('container.list', {})).containers.find((each) => each.container === 'RK-1')?.grossGrams;
+  expect(await gross()).toBe(2_500_000);
+  const movement = {
+    id: 'thing-out-again',
+    component: 'LK',
+    quantity: 5,
+    owner: 'OURS',
+    from: 'RK-1',
+  } as const;
+  const after = '2026-03-04T07:00:00-05:00';
+  await host.ask('yard.move', {
+    commandId: id(),
+    movements: [{ ...movement, to: 'ENN', condition: 'ready', reason: 'transfer', at: after }],
+  });
+  expect(await gross()).toBeNull();
+});

@@ -24,8 +24,9 @@ export function GearView({ chosen, adding, onOpen, onClose }: ViewProps): ReactN
           <p key={`${over.component} ${over.owner} ${over.place}`} className="note note-caution">
             <span className="note-word">caution</span>
             <span>
-              {over.serials} {over.component} ({over.owner}) are said to be at {over.place}; the ledger has{' '}
-              {over.pieces} there. Either a movement is missing or a number is at another place.
+              {over.component} ({over.owner}) at {over.place}: {over.serials} serial{' '}
+              {over.serials === 1 ? 'number' : 'numbers'}, {over.pieces} in the ledger. Either a movement is
+              missing or a number is at another place.
             </span>
           </p>
         ))}
@@ -105,7 +106,7 @@ function columnsOf(): readonly Column<GearRow>[] {
       header: 'Serial number',
       value: (row) => row.serial,
       show: (row) => <b>{row.serial}</b>,
-      width: 130,
+      width: 146,
     },
     { id: 'component', header: 'Component', value: (row) => `${row.component} ${row.name}`, width: 190 },
     {
