@@ -27,6 +27,7 @@ import { StartScreen } from './screens/start/start-screen.tsx';
 import { CountScreen } from './screens/yard/counts/count-screen.tsx';
 import { CountsScreen } from './screens/yard/counts/counts-screen.tsx';
 import { GangsScreen } from './screens/yard/gangs/gangs-screen.tsx';
+import { PhoneScreen } from './screens/yard/phone/phone-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
 export function App(props: { readonly transport: Transport }): ReactNode {
@@ -100,6 +101,7 @@ function Doors(): ReactNode {
                 }
               </Route>
               <Route path="/yard/gangs/:tag?" component={GangsScreen} />
+              <Route path="/yard/phone" component={PhoneScreen} />
               <Route path="/yard" component={YardScreen} />
               <Route path="/yard/counts" component={CountsScreen} />
               <Route path="/yard/counts/:id">

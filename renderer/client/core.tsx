@@ -105,6 +105,20 @@ export function useHostState(): UseQueryResult<HostOutput<'host.state'>, Refused
   });
 }
 
+/** How something of the host stands that changes by itself, asked for again and again. */
+export function useHostQuery<N extends HostCallName>(
+  name: N,
+  input: HostInput<N>,
+  everyMs: number,
+): UseQueryResult<HostOutput<N>, Refused> {
+  const transport = useTransport();
+  return useQuery<HostOutput<N>, Refused>({
+    queryKey: [name, input],
+    queryFn: async () => unwrap((await transport.call(name, input)) as Answer<HostOutput<N>>),
+    refetchInterval: everyMs,
+  });
+}
+
 /** A call to the host that does something: the demo, a new book, another book, a copy. */
 export function useHostCall<N extends HostCallName>(
   name: N,

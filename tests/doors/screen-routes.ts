@@ -28,6 +28,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'count-start', address: '/yard/counts?start=spot' },
   { name: 'look-alikes', address: '/yard/counts?show=look-alikes' },
   { name: 'count-classes', address: '/yard/counts?show=classes' },
+  { name: 'count-on-a-phone', address: '/yard/phone' },
   { name: 'pours', address: '/pours' },
   { name: 'pour', address: '/pours/P08' },
   { name: 'fill', address: '/fill' },

@@ -10,6 +10,7 @@ const tabs = [
   { path: '/yard/counts', name: 'Counts' },
   { path: '/yard/condition', name: 'Condition' },
   { path: '/yard/loading', name: 'Loading' },
+  { path: '/yard/phone', name: 'Count on a phone' },
 ] as const;
 
 export function YardTabs(): ReactNode {
