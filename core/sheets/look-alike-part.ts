@@ -1,8 +1,8 @@
 // Look-alikes side by side, drawn to one scale, with what tells them apart under each: the picture that a counter holds
 // next to the pieces.
-import { type BoxMm, placeAt } from './drawing-place.ts';
+import { type BoxMm, type Place, placeAt } from './drawing-place.ts';
 import { rect } from './drawing-pieces.ts';
-import { text } from './drawing-labels.ts';
+import { text, wordsMm } from './drawing-labels.ts';
 import type { SheetUnits } from './drawn-gang.ts';
 import { el, of, type SheetElement } from './node.ts';
 import { mm, paperScale } from './paper.ts';
@@ -32,6 +32,7 @@ const pictureMm = { width: 86, height: 40 } as const;
 /** Things of one length are drawn as bars: how thick is not known. */
 const barNm = 100_000_000;
 const gapNm = 250_000_000;
+const labelMm = 3.6;
 
 export function lookAlikePart(pairs: readonly SheetPair[], units: SheetUnits): readonly SheetElement[] {
   if (pairs.length === 0) return [];
@@ -96,8 +97,9 @@ export function pairPicture({ one, other }: SheetPair, units: SheetUnits): Sheet
     units.system,
   );
   const place = placeAt(2, 2, size.heightNm, scale.ratio);
+  const atMm = areBars ? place.x(0) : secondMm(left, right, place);
   const at = (outline: Outline, index: number): BoxMm => ({
-    x: place.x(areBars || index === 0 ? 0 : left.widthNm + gapNm),
+    x: index === 0 ? place.x(0) : atMm,
     y: areBars ? place.y((index === 0 ? 2.2 : 0.8) * gapNm) : place.y(outline.heightNm),
     width: place.long(outline.widthNm),
     height: place.long(outline.heightNm),
@@ -124,6 +126,15 @@ export function pairPicture({ one, other }: SheetPair, units: SheetUnits): Sheet
     ...shapes,
     text(pictureMm.width - 14, height - 2, 'pair-scale', scale.words.split(',')[0] ?? ''),
   );
+}
+
+/** Where the second one begins: their codes under them do not run into each other. */
+function secondMm(left: Outline, right: Outline, place: Place): number {
+  const half = (outline: Outline): number =>
+    Math.max(place.long(outline.widthNm), wordsMm(outline.code, labelMm)) / 2;
+  const middle = place.x(0) + place.long(left.widthNm) / 2;
+  const least = middle + half(left) + half(right) + 2 - place.long(right.widthNm) / 2;
+  return Math.max(place.x(left.widthNm + gapNm), least);
 }
 
 function outlineOf({ code, widthNm, heightNm, lengthNm }: SheetSize): Outline | null {

@@ -103,7 +103,7 @@ export function lineReasonWords(reason: Reason): string {
     case 'class':
       return `class ${reason.class}`;
     case 'moved':
-      return `${reason.movements} movements since`;
+      return `${reason.movements} ${reason.movements === 1 ? 'movement' : 'movements'} since`;
     case 'look-alike':
       return `looks like ${reason.other}`;
     default:

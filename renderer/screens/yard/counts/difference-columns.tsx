@@ -10,6 +10,7 @@ export function differenceColumns(
   const standing = (line: DifferenceLine): string => {
     if (line.state === 'waiting') return 'not counted yet';
     if (line.recount === 'counters-differ') return 'count again';
+    if (line.unclear && !isExplained(line)) return 'open the bag';
     if (isExplained(line))
       return line.difference === 0 && line.conditionMoves.length === 0 ? 'as booked' : 'explained';
     return 'to explain';
@@ -25,7 +26,7 @@ export function differenceColumns(
           <b>{line.component}</b> <span className="soft">{line.name}</span>
         </>
       ),
-      width: 210,
+      width: 190,
     },
     { id: 'place', header: 'Place', value: (line) => `${line.location}${line.owner === null ? '' : ` of ${line.owner}`}`, width: 90 },
     { id: 'counted', header: 'Counted', value: (line) => line.stands?.quantity ?? -1, show: (line) => line.stands?.quantity ?? '', numeric: true, width: 80 },
@@ -39,13 +40,14 @@ export function differenceColumns(
         line.state === 'waiting' ? '' : <span className={line.difference < 0 ? 'short-word' : ''}>{differenceWords(line)}</span>,
       width: 120,
     },
+    { id: 'state', header: 'Standing', value: standing, width: 120 },
     {
       id: 'owned',
       header: 'Of owned',
       value: (line) => line.bases.percentOfOwned ?? -1,
       show: (line) => (size(line) === 0 ? '' : percentWords(line.bases.percentOfOwned, line.bases.owned, 'owned')),
       text: (line) => percentWords(line.bases.percentOfOwned, line.bases.owned, 'owned'),
-      width: 140,
+      width: 158,
     },
     {
       id: 'expected',
@@ -53,7 +55,7 @@ export function differenceColumns(
       value: (line) => line.bases.percentOfExpected ?? -1,
       show: (line) => (size(line) === 0 ? '' : percentWords(line.bases.percentOfExpected, line.bases.expectedInYard, 'expected')),
       text: (line) => percentWords(line.bases.percentOfExpected, line.bases.expectedInYard, 'expected'),
-      width: 160,
+      width: 190,
     },
     {
       id: 'value',
@@ -70,14 +72,14 @@ export function differenceColumns(
       show: (line) => (line.state === 'waiting' ? `class ${line.class}` : `${line.within ? 'within' : 'out of'} ${line.tolerancePercent} % (${line.class})`),
       width: 120,
     },
-    { id: 'state', header: 'Standing', value: standing, width: 120 },
     {
       id: 'conditions',
       header: 'Found in',
       value: (line) => line.conditionMoves.map(({ to, quantity }) => `${quantity} ${conditionWords[to]}`).join(', '),
-      width: 190,
+      width: 150,
     },
-    { id: 'recount', header: 'Count again?', value: (line) => (line.recount === null ? '' : recountWords[line.recount]), width: 240 },
+    { id: 'recount', header: 'Count again?',
+      hidden: true, value: (line) => (line.recount === null ? '' : recountWords[line.recount]), width: 240 },
   ]; // prettier-ignore
 }
 

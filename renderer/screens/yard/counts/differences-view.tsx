@@ -107,7 +107,7 @@ export function DifferencesView(props: { readonly id: string }): ReactNode {
           onDraft={(by) =>
             edit((old) => ({ ...old, [lineKeyOf(chosen)]: by(old[lineKeyOf(chosen)] ?? beginLine(chosen)) }))
           }
-          onRecount={() => change({ do: 'enter', line: null })}
+          onRecount={() => change({ do: 'enter', line: lineKeyOf(chosen) }, { step: true })}
           onClose={close}
         />
       )}

@@ -1,7 +1,7 @@
 // Entering what was found, by place in shelf order, by keyboard: Enter and the arrows go down a column, Tab across.
 // A code typed or scanned into the field above goes to its line. What was entered before stands in the cell; typing
 // over it is a recount.
-import { type ReactNode, useRef, useState } from 'react';
+import { type ReactNode, useEffect, useRef, useState } from 'react';
 import { readScanCode } from '../../../../core/yard/scan-code.ts';
 import { type Output, useCommand } from '../../../client/core.tsx';
 import { useAddressQuery } from '../../../client/query.ts';
@@ -28,7 +28,7 @@ export function EntryGrid(props: {
   const [at, setAt] = useState<string | null>(null);
   const [said, setSaid] = useState('');
   const enter = useCommand('count.enter');
-  const [, change] = useAddressQuery();
+  const [query, change] = useAddressQuery();
   const grid = useRef<HTMLDivElement>(null);
   const known = new Set(read.lines.map(keyOf));
   const lines = [...read.lines, ...added.filter((line) => !known.has(keyOf(line)))];
@@ -46,12 +46,12 @@ export function EntryGrid(props: {
       },
     );
   };
-  const goTo = (key: string): boolean => {
-    const cell = grid.current?.querySelector<HTMLInputElement>(`[data-line="${CSS.escape(key)}"]`);
-    cell?.focus();
-    cell?.select();
-    return cell !== null && cell !== undefined;
-  };
+  const goTo = (key: string): boolean => focusLine(grid.current, key);
+  // A line to be counted again is gone to when the grid opens.
+  const first = useRef(query.get('line'));
+  useEffect(() => {
+    if (first.current !== null) focusLine(grid.current, first.current);
+  }, []);
   useWindowKeys((event) => {
     if (event.key !== 'Enter' || !(event.ctrlKey || event.metaKey)) return;
     event.preventDefault();
@@ -70,7 +70,8 @@ export function EntryGrid(props: {
         <GoToLine lines={lines} onGo={goTo} />
         <WhenField label="Counted at" placeholder="now" value={at} onChange={setAt} />
         <button type="submit" className="primary" disabled={!isOpen || typed.lines.length === 0}>
-          Enter {typed.keys.length} {typed.keys.length === 1 ? 'line' : 'lines'} <kbd>Ctrl+Enter</kbd>
+          Enter {typed.keys.length === 0 ? 'lines' : typed.keys.length}
+          {typed.keys.length === 0 ? '' : typed.keys.length === 1 ? ' line' : ' lines'} <kbd>Ctrl+Enter</kbd>
         </button>
         <output className="soft">{said}</output>
         {isDone ? (
@@ -137,6 +138,13 @@ export function EntryGrid(props: {
       </div>
     </form>
   );
+}
+
+function focusLine(grid: HTMLElement | null, key: string): boolean {
+  const cell = grid?.querySelector<HTMLInputElement>(`[data-line="${CSS.escape(key)}"]`);
+  cell?.focus();
+  cell?.select();
+  return cell !== null && cell !== undefined;
 }
 
 /** A component typed or scanned: its first line takes the focus. */

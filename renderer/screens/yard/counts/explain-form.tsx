@@ -5,6 +5,13 @@ import { useCore } from '../../../client/core.tsx';
 import { type DifferenceLine, type How, howWords } from './count-words.ts';
 import { type DraftExplanation, type DraftLine, explanation, restOf } from './explain-draft.ts';
 
+/** Nothing of these is taken from an owner or given to one. */
+const movesNothing: ReadonlySet<How> = new Set([
+  'condition-changed',
+  'stacked-with-look-alike',
+  'miscounted',
+]);
+
 interface FormProps {
   readonly line: DifferenceLine;
   readonly draft: DraftLine;
@@ -130,7 +137,7 @@ function ExplanationRow(props: {
           ))}
         </select>
       )}
-      {each.how === 'condition-changed' ? null : (
+      {movesNothing.has(each.how) ? null : (
         <select
           aria-label={`Owner of explanation ${number}`}
           value={each.owner}

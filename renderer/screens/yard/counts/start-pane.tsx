@@ -59,7 +59,7 @@ function StartForm(props: {
         ...(chosen.length > 0 && { locations: [...chosen] }),
         ...(remark.trim() !== '' && { remark: remark.trim() }),
       },
-      { onSuccess: (done) => navigate(`/yard/counts/${encodeURIComponent(done.count)}`) },
+      { onSuccess: (done) => navigate(`/yard/counts/${encodeURIComponent(done.count)}?do=enter`) },
     );
   return (
     <form
