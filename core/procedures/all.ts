@@ -46,6 +46,10 @@ import { gearInspect } from './gear-inspect.ts';
 import { gearList } from './gear-list.ts';
 import { gearSave } from './gear-save.ts';
 import { importFile } from './import-file.ts';
+import { loadList } from './load-list.ts';
+import { loadPropose } from './load-propose.ts';
+import { loadRead } from './load-read.ts';
+import { loadSave } from './load-save.ts';
 import { lookalikeList } from './lookalike-list.ts';
 import { lookalikeRemove } from './lookalike-remove.ts';
 import { lookalikeSave } from './lookalike-save.ts';
@@ -59,6 +63,8 @@ import { noteTold } from './note-told.ts';
 import { pickCheck } from './pick-check.ts';
 import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
+import { picklistGiven } from './picklist-given.ts';
+import { picklistRead } from './picklist-read.ts';
 import { planMake } from './plan-make.ts';
 import { planWhatif } from './plan-whatif.ts';
 import { pourIssue } from './pour-issue.ts';
@@ -66,14 +72,22 @@ import { pourList } from './pour-list.ts';
 import { pourMove } from './pour-move.ts';
 import { pourRemove } from './pour-remove.ts';
 import { pourSave } from './pour-save.ts';
+import { repairDrop } from './repair-drop.ts';
+import { repairFinish } from './repair-finish.ts';
+import { repairList } from './repair-list.ts';
+import { repairSave } from './repair-save.ts';
 import { rulesCheck } from './rules-check.ts';
 import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
 import { sheetAssembly } from './sheet-assembly.ts';
 import { sheetCount } from './sheet-count.ts';
 import { sheetDelivery } from './sheet-delivery.ts';
+import { sheetLoading } from './sheet-loading.ts';
 import { sheetPick } from './sheet-pick.ts';
+import { sheetPicklist } from './sheet-picklist.ts';
 import { sheetReturn } from './sheet-return.ts';
+import { sheetStrip } from './sheet-strip.ts';
+import { sheetTags } from './sheet-tags.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
 import { ticketDrop } from './ticket-drop.ts';
@@ -85,6 +99,10 @@ import { ticketNext } from './ticket-next.ts';
 import { ticketRead } from './ticket-read.ts';
 import { ticketSave } from './ticket-save.ts';
 import { ticketStrip } from './ticket-strip.ts';
+import { truckList } from './truck-list.ts';
+import { truckSave } from './truck-save.ts';
+import { yardCare } from './yard-care.ts';
+import { yardClean } from './yard-clean.ts';
 import { yardForeign } from './yard-foreign.ts';
 import { yardMove } from './yard-move.ts';
 import { yardMovements } from './yard-movements.ts';
@@ -92,6 +110,8 @@ import { yardOwed } from './yard-owed.ts';
 import { yardPlaceSave } from './yard-place-save.ts';
 import { yardPlaces } from './yard-places.ts';
 import { yardQuantities } from './yard-quantities.ts';
+import { yardQuarantine } from './yard-quarantine.ts';
+import { yardRates } from './yard-rates.ts';
 import { yardReverse } from './yard-reverse.ts';
 import { yardSettingsRead } from './yard-settings-read.ts';
 import { yardSettingsSave } from './yard-settings-save.ts';
@@ -144,6 +164,10 @@ export const procedures = {
   'gear.list': gearList,
   'gear.save': gearSave,
   'import.file': importFile,
+  'load.list': loadList,
+  'load.propose': loadPropose,
+  'load.read': loadRead,
+  'load.save': loadSave,
   'lookalike.list': lookalikeList,
   'lookalike.remove': lookalikeRemove,
   'lookalike.save': lookalikeSave,
@@ -157,6 +181,8 @@ export const procedures = {
   'pick.check': pickCheck,
   'pick.read': pickRead,
   'pick.save': pickSave,
+  'picklist.given': picklistGiven,
+  'picklist.read': picklistRead,
   'plan.make': planMake,
   'plan.whatif': planWhatif,
   'pour.issue': pourIssue,
@@ -164,14 +190,22 @@ export const procedures = {
   'pour.move': pourMove,
   'pour.remove': pourRemove,
   'pour.save': pourSave,
+  'repair.drop': repairDrop,
+  'repair.finish': repairFinish,
+  'repair.list': repairList,
+  'repair.save': repairSave,
   'rules.check': rulesCheck,
   'rules.read': rulesRead,
   'rules.save': rulesSave,
   'sheet.assembly': sheetAssembly,
   'sheet.count': sheetCount,
   'sheet.delivery': sheetDelivery,
+  'sheet.loading': sheetLoading,
   'sheet.pick': sheetPick,
+  'sheet.picklist': sheetPicklist,
   'sheet.return': sheetReturn,
+  'sheet.strip': sheetStrip,
+  'sheet.tags': sheetTags,
   'shortfall.list': shortfallList,
   'ticket.book': ticketBook,
   'ticket.drop': ticketDrop,
@@ -185,6 +219,10 @@ export const procedures = {
   'ticket.save': ticketSave,
   'ticket.strip': ticketStrip,
   'ticket.trial': ticketTrial,
+  'truck.list': truckList,
+  'truck.save': truckSave,
+  'yard.care': yardCare,
+  'yard.clean': yardClean,
   'yard.foreign': yardForeign,
   'yard.move': yardMove,
   'yard.movements': yardMovements,
@@ -192,6 +230,8 @@ export const procedures = {
   'yard.placeSave': yardPlaceSave,
   'yard.places': yardPlaces,
   'yard.quantities': yardQuantities,
+  'yard.quarantine': yardQuarantine,
+  'yard.rates': yardRates,
   'yard.reverse': yardReverse,
   'yard.settings.read': yardSettingsRead,
   'yard.settings.save': yardSettingsSave,

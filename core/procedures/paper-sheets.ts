@@ -3,9 +3,17 @@ import type { Procedure } from './procedure.ts';
 import { sheetCount } from './sheet-count.ts';
 import { sheetDelivery } from './sheet-delivery.ts';
 import { sheetReturn } from './sheet-return.ts';
+import { sheetStrip } from './sheet-strip.ts';
+import { sheetLoading } from './sheet-loading.ts';
+import { sheetPicklist } from './sheet-picklist.ts';
+import { sheetTags } from './sheet-tags.ts';
 
 export const paperSheets: Readonly<Record<string, Procedure>> = {
   count: sheetCount,
   delivery: sheetDelivery,
   return: sheetReturn,
+  loading: sheetLoading,
+  picklist: sheetPicklist,
+  strip: sheetStrip,
+  tags: sheetTags,
 };

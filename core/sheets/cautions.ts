@@ -17,6 +17,14 @@ export const assemblyCautions: readonly string[] = [
   'No piece is put in place of another, no rail of another length, without the designer.',
 ];
 
+export const stripCautions: readonly string[] = [
+  'No form is removed until the employer responsible has determined, by the condition that is specified or by a test that is accepted, that the concrete is strong enough (29 CFR 1926.703(e)(1)).',
+  'A strip time on this ticket is a forecast. A named person clears each strip, under the clause of the contract.',
+  'A loosened gang is a falling wall: the crane is on and firm before the last ties come out, nobody is below, and no gang is left leaning on props.',
+  'Loose hardware is taken off before it flies; the crane holds it until it is laid down or anchored where it stands next.',
+  'Only what is ready goes into the plan; scrap needs a second name.',
+];
+
 export const pickCautions: readonly string[] = [
   'Nobody on or under the suspended form; only those hooking, unhooking or guiding it come near, and the route passes over nobody (29 CFR 1926.1425).',
   'The crane holds the form until its braces and shoes are anchored.',
@@ -35,6 +43,36 @@ export const noteCautions: readonly string[] = [
   'Nobody stands between a load and the crane, or under it; bundles are slung so that no piece slides out, and hooks latch (29 CFR 1926.1425).',
   'The driver and whoever loads answer for what is tied down; weights here are those of the pieces alone.',
   'Both sides count before they sign. What differs is written down here, the same day; a signed figure is never changed.',
+];
+
+export const pickListCautions: readonly string[] = [
+  'No piece is given in place of another without a word beside it; no rail of another length without the designer.',
+  'Bent, cracked or unmarked pieces are set apart, not given. Hooks and slings go only in date and with their tags readable.',
+  'Stacks are taken down from the top; nobody pulls a piece out from under others, and nobody climbs a rack.',
+];
+
+export const loadingCautions: readonly string[] = [
+  'The load is secured by the rules that bind the driver; what is drawn here is a way to stack it, not a way to secure it (49 CFR 393.100 and after, where that applies).',
+  'Nobody stands between the load and a crane, a truck or another stack, nor under what is lifted on or off.',
+  'The weight on the axles and the height over the road are not computed: weigh and measure where either is near a limit.',
+  'Bundles are banded and on bearers; straps go over edge guards; what can roll or slide is stopped. Tied down again after the first miles and after every stop.',
+  'Before a strap is let go somebody looks whether what it held can fall.',
+];
+
+/** Of a loaded truck. */
+export const beforeLeaving: readonly string[] = [
+  'Pieces counted against the note; photos taken.',
+  'Heaviest lowest; nothing stands out beyond the deck.',
+  'Bundles banded, boxes closed, loose pieces off the deck.',
+  'Each stack tied down by itself, or blocked by another.',
+  'Height over the road measured, and under every bridge of the way.',
+  'Lights, plates and reflectors not covered.',
+];
+
+export const tagCautions: readonly string[] = [
+  'A tag says which gang or container it is, not that it may be lifted: the pick sheet and the person in charge of the lift decide.',
+  'Nobody stands on or under a suspended form or beside a load being landed (29 CFR 1926.1425).',
+  'A tag that does not match what hangs on it is taken off and the gang or container set apart until somebody has looked.',
 ];
 
 export function cautionsPart(own: readonly string[]): SheetElement {

@@ -5,6 +5,7 @@ import { procedures } from '../../core/procedures/all.ts';
 import { wordsOf } from '../sheets/read-tree.ts';
 import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
+import { askOfLoading } from './demo-loading.ts';
 
 let host: DemoHost;
 const asked = new Set<string>();
@@ -386,3 +387,5 @@ describe('gangs, lifting gear and containers', () => {
 
   test('a bucket is tagged, filled, moved and counted by weight', () => askOfContainers(host.ask));
 });
+
+test('a pick list, what was given instead, a truck and its load', () => askOfLoading(host.ask));
