@@ -1,7 +1,7 @@
 // What gangs are made of by the designs they were built to: a saved state of a design, taken off by the rule tables
 // by which its pieces were counted, so that a later change of either does not change what was built.
 import { type Answer, answer, refuse } from '../answer.ts';
-import type { BookComponent, BookReader, DesignRevision, RuleVersion } from '../book/book.ts';
+import type { BookComponent, BookReader, DesignRevision, Hand, RuleVersion } from '../book/book.ts';
 import { catalogueOf, rulesInForce } from '../book/systems.ts';
 import { panelSystem } from '../catalogue/system.ts';
 import { takeOff, type TakeOff } from '../gang/take-off.ts';
@@ -14,6 +14,8 @@ export interface GangMakeUp extends MakeUp {
   /** The design's name and drawn revision in that state. */
   readonly name: string;
   readonly revision: string;
+  /** Null where that state is not known. */
+  readonly hand: Hand | null;
   readonly takeOff: TakeOff | null;
 }
 
@@ -44,6 +46,7 @@ export async function readMakeUps(
     const made: GangMakeUp = {
       name: state?.name ?? built.design,
       revision: state?.revision ?? '',
+      hand: state?.hand ?? null,
       takeOff: taken,
       pieces: taken === null ? null : piecesOfGang(taken, components),
       inForce: isThere.has(built.design) ? (saved.at(-1)?.number ?? null) : null,

@@ -1,5 +1,6 @@
 // The questions of gangs, lifting gear and containers, each asked once of the demo job.
 import { expect } from 'vitest';
+import { wordsOf } from '../sheets/read-tree.ts';
 import { job, type DemoHost } from './demo-host.ts';
 
 const at = '2026-03-02T07:00:00-05:00';
@@ -23,6 +24,9 @@ export async function askOfGangs(ask: DemoHost['ask']): Promise<void> {
   });
   const stood = await ask('gang.step', { commandId: 'demo-gang-3', gang, state: 'standing', at });
   expect(stood.place).toBe('TB26/P05');
+  const tag = wordsOf((await ask('sheet.tags', { id: gang })).tree);
+  // GB by its take-off, without hooks; its width is 36 + 24 + 36 in.
+  for (const part of ['GH-1', 'Wall gang 8 x 12 ft', 'Hooks', '8\'-0"']) expect(tag).toContain(part);
   await ask('gang.step', { commandId: 'demo-gang-4', gang, state: 'stripped', at: later, place: 'TB' });
   await ask('gang.break', { commandId: 'demo-gang-5', gang, to: 'ENN', at: later, condition: 'ready' });
   const { content, steps } = await ask('gang.read', { gang });

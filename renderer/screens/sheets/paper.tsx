@@ -9,6 +9,7 @@ import { sheetElement } from './sheet-elements.ts';
 import '../../../core/sheets/sheet.css';
 import '../../../core/sheets/lists.css';
 import '../../../core/sheets/drawing.css';
+import '../../../core/sheets/tags.css';
 import './sheets.css';
 
 /** The tree, with the time of printing filled in at the moment of printing. */
