@@ -22,19 +22,12 @@ export class Lots<L extends Lot> {
   }
 
   /**
-   * So many off the oldest lots, or fewer where there are not as many.
+   * So many off the lots of the lowest rank, the oldest first; fewer where there are not as many.
    * @param by the movement that takes them
-   * @param first lots that this movement brought go before older ones
    */
-  take(key: string, quantity: number, by: string | null, first: string | null = null): readonly L[] {
+  take(key: string, quantity: number, by: string | null, rank: (lot: L) => number): readonly L[] {
     const lots = this.#byKey.get(key) ?? [];
-    const inOrder =
-      first === null
-        ? [...lots]
-        : [
-            ...lots.filter(({ movement }) => movement === first),
-            ...lots.filter(({ movement }) => movement !== first),
-          ];
+    const inOrder = [...lots].sort((one, other) => rank(one) - rank(other));
     const taken: L[] = [];
     let rest = quantity;
     for (const lot of inOrder) {

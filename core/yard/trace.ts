@@ -97,11 +97,15 @@ class Tracer {
 
   #leaveDirty(movement: Movement, after: PieceState): void {
     const { component, owner, from, to, quantity, id, reverses } = movement;
-    const taken = this.#dirty.take(placeKey(component, owner, from), quantity, id, reverses);
+    const atMs = this.#input.at(movement);
+    // What the plan waits for is cleaned before what has lain there for long.
+    const rank = ({ movement: by, heldUntilMs }: DirtyLot): number =>
+      by === reverses && reverses !== null ? 0 : heldUntilMs !== null && heldUntilMs >= atMs ? 1 : 2;
+    const taken = this.#dirty.take(placeKey(component, owner, from), quantity, id, rank);
     const known = taken.reduce((sum, lot) => sum + lot.quantity, 0);
     for (const lot of taken) {
       if (after === 'to-clean') this.#dirty.put(placeKey(component, owner, to), this.#carried(lot, movement));
-      else this.#changes.push(...exitChanges(lot, this.#input.at(movement), after));
+      else this.#changes.push(...exitChanges(lot, atMs, after));
     }
     if (after === 'counted') this.#change(movement, quantity - known);
   }
@@ -154,7 +158,9 @@ class Tracer {
     if (before === after) return;
     const { component, owner, quantity, id, reverses } = movement;
     const taken = isAwayState(before)
-      ? this.#away.take(awayKey(component, owner, before), quantity, id, reverses)
+      ? this.#away.take(awayKey(component, owner, before), quantity, id, (lot) =>
+          Number(lot.movement !== reverses),
+        )
       : null;
     if (!isAwayState(after)) return;
     const key = awayKey(component, owner, after);
