@@ -3,9 +3,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { procedures } from '../../core/procedures/all.ts';
 import { wordsOf } from '../sheets/read-tree.ts';
+import { askOfCounts, askOfLookAlikes, askOfSettings } from './demo-counts.ts';
 import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLoading } from './demo-loading.ts';
+import { askOfPapers } from './demo-papers.ts';
 
 let host: DemoHost;
 const asked = new Set<string>();
@@ -388,4 +390,14 @@ describe('gangs, lifting gear and containers', () => {
   test('a bucket is tagged, filled, moved and counted by weight', () => askOfContainers(host.ask));
 });
 
+test('notes with their claims, figures side by side, a photo, and what is owed', () => askOfPapers(host.ask));
+
 test('a pick list, what was given instead, a truck and its load', () => askOfLoading(host.ask));
+
+describe('counts', () => {
+  test('look-alikes are proposed, entered and taken out', () => askOfLookAlikes(host.ask));
+
+  test('settings of the yard are kept whole and put back', () => askOfSettings(host.ask));
+
+  test('a blind count is entered once, explained and booked; another is given up', () => askOfCounts(host.ask));
+});
