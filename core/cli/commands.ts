@@ -36,6 +36,7 @@ const bookCommands = {
   plan: async () => (await import('./plan.ts')).plan,
   sheet: async () => (await import('./sheet.ts')).sheet,
   stock: async () => (await import('./stock.ts')).stock,
+  strip: async () => (await import('./strip.ts')).strip,
   whatif: async () => (await import('./whatif.ts')).whatif,
 } as const;
 
@@ -45,6 +46,7 @@ export const usage: readonly string[] = [
   'regang plan --book FILE --job CODE [--improve SECONDS]',
   'regang whatif --book FILE --job CODE --move POUR=+2d [--move ...] [--today DATE]',
   'regang stock --book FILE [--at DATE] [--location CODE]',
+  'regang strip --book FILE --turn ID [--counted C.json] [--job CODE] [--at INSTANT] [--location CODE]',
   'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
   'regang sheet strip|count|picklist|loading|delivery|return|tags --book FILE --id ID --out FILE.html [--units us|metric]',
   'regang check --book FILE',

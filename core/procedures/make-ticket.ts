@@ -112,10 +112,13 @@ export async function withExpected(
 
 /** Panels first, then what holds them together, then what goes on them; of one kind by code. */
 function inCatalogueOrder(components: readonly BookComponent[]): readonly string[] {
-  const rank = ({ kind }: BookComponent): number => componentKinds.indexOf(kind);
   return [...components]
-    .sort((one, other) => rank(one) - rank(other) || (one.code < other.code ? -1 : 1))
+    .sort((one, other) => rankOf(one) - rankOf(other) || (one.code < other.code ? -1 : 1))
     .map(({ code }) => code);
+}
+
+function rankOf({ kind }: BookComponent): number {
+  return componentKinds.indexOf(kind);
 }
 
 function pourOf(asked: TicketAsked, plan: JobPlan, turns: readonly ShownTurn[]): Answer<string> {

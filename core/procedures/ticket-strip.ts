@@ -74,7 +74,7 @@ export const ticketStrip = command({
 /** What of a pour is stripped: a gang by its turn, or with P01/loose what stands loose there. */
 export function partOfTurn(turn: string): {
   readonly pour?: string;
-  readonly turns: readonly string[];
+  readonly turns: string[];
   readonly loose: boolean;
 } {
   const end = `/${loosePart}`;

@@ -87,14 +87,16 @@ export function movesOfLine(
 interface Source {
   readonly locations: readonly string[];
   readonly conditions: readonly Condition[];
+  /** Others than those of the ticket lie there too, perhaps dirty: of a yard always the ready ones are taken. */
+  readonly isYard: boolean;
 }
 
 /** A gang or a pour gives its own pieces; where nothing was issued any loose ones do, the place named first. */
 function sourceOf({ expected }: CountedLine, { kinds, lost }: TicketPlaces): Source {
-  if (expected.sought !== undefined) return { locations: [lost], conditions };
-  if (isBookedThere(expected.from, kinds)) return { locations: [expected.from], conditions };
+  if (expected.sought !== undefined) return { locations: [lost], conditions, isYard: false };
+  if (isBookedThere(expected.from, kinds)) return { locations: [expected.from], conditions, isYard: false };
   const loose = [...kinds].flatMap(([code, kind]) => (isLoose(kind) && code !== expected.from ? [code] : []));
-  return { locations: [expected.from, ...loose.sort()], conditions: neverIssued };
+  return { locations: [expected.from, ...loose.sort()], conditions: neverIssued, isYard: true };
 }
 
 /** Whether what a line expects is booked to a gang or a pour, not to a yard that it was never issued from. */
@@ -105,6 +107,7 @@ export function isBookedThere(location: string, kinds: ReadonlyMap<string, Locat
 
 /** Pieces found in the condition they were booked in first, so that as few as can be change it. */
 function prefer(condition: Condition, from: Source): readonly Condition[] {
+  if (from.isYard) return from.conditions;
   return [
     ...from.conditions.filter((each) => each === condition),
     ...from.conditions.filter((each) => each !== condition),

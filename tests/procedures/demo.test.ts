@@ -8,6 +8,7 @@ import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
+import { askOfTickets } from './demo-tickets.ts';
 
 let host: DemoHost;
 const asked = new Set<string>();
@@ -392,6 +393,9 @@ describe('gangs, lifting gear and containers', () => {
 
 test('notes with their claims, figures side by side, a photo, and what is owed', () => askOfPapers(host.ask));
 
+test('a strip ticket is made, counted and booked, late finds and a strip in one go', () =>
+  askOfTickets(host.ask));
+
 test('a pick list, what was given instead, a truck and its load', () => askOfLoading(host.ask));
 
 describe('counts', () => {
@@ -399,5 +403,6 @@ describe('counts', () => {
 
   test('settings of the yard are kept whole and put back', () => askOfSettings(host.ask));
 
-  test('a blind count is entered once, explained and booked; another is given up', () => askOfCounts(host.ask));
+  test('a blind count is entered once, explained and booked; another is given up', () =>
+    askOfCounts(host.ask));
 });
