@@ -13,7 +13,8 @@ import { openBook } from '../../core/book/open.ts';
 import { allMigrations } from '../../migrations/all.ts';
 import { aFolder, aYard, done, now, opened, openingFigure } from '../book/a-book.ts';
 import { dice, someSeed } from '../book/dice.ts';
-import { slowMigration } from './writer-process.ts';
+import type { Dice } from '../book/dice.ts';
+import { slowMigration, ticketLines } from './writer-process.ts';
 
 const script = path.join(import.meta.dirname, 'writer-process.ts');
 
@@ -24,12 +25,16 @@ interface Writer {
   kill(): Promise<readonly string[]>;
 }
 
-/** @param maximumKb no file may grow larger than that, as on a full disk; without it as large as it likes */
+/**
+ * @param maximumKb no file may grow larger than that, as on a full disk; without it as large as it likes
+ * @param compiled a folder of scripts compiled before, with which a writer is there sooner
+ */
 function writer(
   file: string,
   name: string,
-  what: 'work' | 'create' | 'migrate',
+  what: 'work' | 'tickets' | 'create' | 'migrate',
   maximumKb: number | 'unlimited' = 'unlimited',
+  compiled?: string,
 ): Writer {
   const limited = ['-c', `trap '' XFSZ; ulimit -f ${maximumKb}; exec "$0" "$@"`, process.execPath];
   const [program, before] = maximumKb === 'unlimited' ? [process.execPath, []] : ['bash', limited];
@@ -38,6 +43,7 @@ function writer(
     [...before, script, file, name, what],
     {
       stdio: ['ignore', 'pipe', 'inherit'],
+      ...(compiled === undefined ? {} : { env: { ...process.env, NODE_COMPILE_CACHE: compiled } }),
     },
   );
   onTestFinished(() => void child.kill('SIGKILL'));
@@ -113,6 +119,82 @@ describe('A writer killed in the midst of work', () => {
     expect((await opened(file)).readOnly).toBe(false);
   });
 });
+
+const lanes = 3;
+const killsOfALane = 70;
+
+test(
+  `A writer of tickets of 40 lines killed ${lanes * killsOfALane} times in mid-booking: the book opens, its levels and balances hold, and every acknowledged movement is there`,
+  { timeout: 300_000 },
+  async () => {
+    const seed = someSeed();
+    console.info(`SEED=${seed}`);
+    // Without a book it ends by itself, and leaves what it compiled.
+    const compiled = aFolder();
+    const env = { ...process.env, NODE_COMPILE_CACHE: compiled };
+    const first = spawn(process.execPath, [script], { env, stdio: 'ignore' });
+    await once(first, 'close');
+    const books = await Promise.all(
+      Array.from({ length: lanes }, (_, lane) =>
+        killedAgainAndAgain(`lane${lane}`, dice(seed + lane), compiled),
+      ),
+    );
+    const sum = (part: (one: LaneEnd) => number): number => books.reduce((all, one) => all + part(one), 0);
+    const inTheMidst = sum((one) => one.inTheMidst);
+    console.info(
+      `${sum((one) => one.acknowledged)} tickets acknowledged; ${inTheMidst} of ${lanes * killsOfALane} kills in the ` +
+        `midst of one, which was there nevertheless ${sum((one) => one.thereNevertheless)} times`,
+    );
+    expect(inTheMidst).toBeGreaterThanOrEqual(200);
+  },
+);
+
+interface LaneEnd {
+  readonly acknowledged: number;
+  /** Kills when a ticket had been begun and was not yet acknowledged. */
+  readonly inTheMidst: number;
+  /** Of those, how many were on disk already. */
+  readonly thereNevertheless: number;
+}
+
+async function killedAgainAndAgain(lane: string, throws: Dice, compiled: string): Promise<LaneEnd> {
+  const file = path.join(aFolder(), 'a.regang');
+  await (await aYard(file)).close();
+  const acknowledged: string[] = [];
+  let inTheMidst = 0;
+  let thereNevertheless = 0;
+  for (let round = 0; round < killsOfALane; round += 1) {
+    const context = `SEED=${throws.seed}, ${lane}, round ${round}`;
+    const killed = writer(file, `${lane}-${round}`, 'tickets', 'unlimited', compiled);
+    await killed.said(throws.chance(60) ? 'done' : 'begin');
+    await wait(throws.below(25));
+    const said = await killed.kill();
+    expect(
+      said.filter((line) => line.startsWith('refused')),
+      context,
+    ).toEqual([]);
+    acknowledged.push(...said.filter((line) => line.startsWith('done ')).map((line) => line.slice(5)));
+    if (said.at(-1)?.startsWith('begin ') === true) inTheMidst += 1;
+    // Every kill leaves a book for the next writer to open; every tenth is looked over as a whole.
+    if (round % 10 !== 9 && round < killsOfALane - 1) continue;
+    const book = await opened(file);
+    expect(book.readOnly, context).toBe(false);
+    expect(await book.read((reader) => reader.check()), context).toEqual([]);
+    const booked = await book.read((reader) => reader.movements({ limit: 1_000_000 }));
+    const lines = Map.groupBy(booked, ({ id }) => id.replace(/-\d+$/u, ''));
+    expect(
+      [...lines].filter(([, each]) => each.length !== ticketLines).map(([command]) => command),
+      context,
+    ).toEqual([]);
+    expect(
+      acknowledged.filter((command) => !lines.has(command)),
+      context,
+    ).toEqual([]);
+    thereNevertheless = lines.size - acknowledged.length;
+    await book.close();
+  }
+  return { acknowledged: acknowledged.length, inTheMidst, thereNevertheless };
+}
 
 /** Both movements of a command are there or none; of those acknowledged, both. Answers how many are there besides. */
 function expectWholeCommands(

@@ -1,5 +1,5 @@
 // Writes to a book until it is killed, and says on standard output what was acknowledged: one line each,
-// written at once. `node writer-process.ts FILE NAME work|create|migrate`.
+// written at once. `node writer-process.ts FILE NAME work|tickets|create|migrate`.
 import { writeSync } from 'node:fs';
 import { newestVersion } from '../../core/book/migrate.ts';
 import type { Migration } from '../../core/book/migration.ts';
@@ -60,6 +60,42 @@ async function work(book: OpenBook, name: string): Promise<void> {
   }
 }
 
+/** So many movements in one command, over as many days: each lifts levels of its own day and of all after it. */
+export const ticketLines = 40;
+
+/** A delivery of every line on a day of its own, most of it stripped or sent on the same day. */
+export function ticketOf(commandId: string): readonly Movement[] {
+  return Array.from({ length: ticketLines }, (_, index) => {
+    const isOn = index % 2 === 1;
+    const day = String(1 + ((index >> 1) % 28)).padStart(2, '0');
+    const of = { component: index % 4 < 2 ? 'P1' : 'P2', owner: index % 8 < 4 ? 'OURS' : 'H1' };
+    return {
+      ...movementOf(`${commandId}-${index}`, isOn ? 'NORTH' : 'HIRE', isOn ? 'SITE' : 'NORTH'),
+      ...of,
+      quantity: isOn ? 2 : 3,
+      conditionAfter: isOn && index % 3 === 0 ? 'to-clean' : 'ready',
+      at: `2026-02-${day}T${isOn ? '13' : '07'}:00:00-05:00`,
+      remark: null,
+    };
+  });
+}
+
+async function tickets(book: OpenBook, name: string): Promise<void> {
+  for (let count = 0; ; count += 1) {
+    const commandId = `${name}-${count}`;
+    say(`begin ${commandId}`);
+    const done = await book.command(
+      { commandId, name: 'tickets', at: now, who: 'writer' },
+      async (writer) => {
+        await writer.appendMovements(ticketOf(commandId), now);
+        return { ok: true, value: null };
+      },
+    );
+    say(done.ok ? `done ${commandId}` : `refused ${done.error.code}: ${done.error.message}`);
+    if (!done.ok) return;
+  }
+}
+
 async function main(file: string, name: string, what: string): Promise<void> {
   say('started');
   const migrations = what === 'migrate' ? [...allMigrations, slowMigration] : allMigrations;
@@ -67,6 +103,7 @@ async function main(file: string, name: string, what: string): Promise<void> {
   if (!opened.ok) say(`refused ${opened.error.message}`);
   else say(opened.value.readOnly ? 'refused: reads only' : 'open');
   if (opened.ok && what === 'work') await work(opened.value, name);
+  if (opened.ok && what === 'tickets') await tickets(opened.value, name);
   // Kept alive to be killed.
   setInterval(() => undefined, 1000);
 }
