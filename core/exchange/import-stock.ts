@@ -45,7 +45,7 @@ export async function importStock(
 }
 
 /** The zone of the job that was named, else the only zone of all jobs; null where there is none or several. */
-async function timeZoneOf(book: BookReader, code: string | undefined): Promise<string | null> {
+export async function timeZoneOf(book: BookReader, code: string | undefined): Promise<string | null> {
   const jobs = await book.jobs();
   const zones = new Set(
     jobs.filter((job) => code === undefined || job.code === code).map((job) => job.timeZone),

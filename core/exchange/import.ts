@@ -6,6 +6,7 @@ import type { BadCell } from './bad.ts';
 import { readCranes } from './cranes-csv.ts';
 import { importComponents } from './import-components.ts';
 import { importDesigns } from './import-designs.ts';
+import { importNotes } from './import-notes.ts';
 import { importPours } from './import-pours.ts';
 import { importStock } from './import-stock.ts';
 import { readJobs } from './jobs-csv.ts';
@@ -66,6 +67,8 @@ function prepare(book: BookReader, input: ImportInput, context: ImportContext): 
       return importPours(book, input);
     case 'cranes':
       return importCranes(book, input);
+    case 'notes':
+      return importNotes(book, input, context);
     default:
       return never(input.kind);
   }

@@ -4,6 +4,7 @@ import { componentColumns } from './components-csv.ts';
 import { craneColumns } from './cranes-csv.ts';
 import { designColumns } from './design-columns.ts';
 import { jobColumns } from './jobs-csv.ts';
+import { noteColumns } from './notes-csv.ts';
 import { placeColumns } from './places-csv.ts';
 import { pourColumns } from './pours-csv.ts';
 import type { ImportKind } from './prepared.ts';
@@ -19,4 +20,5 @@ export const importColumns: Readonly<Record<ImportKind, readonly Column[]>> = {
   designs: designColumns,
   pours: pourColumns,
   cranes: craneColumns,
+  notes: noteColumns,
 };

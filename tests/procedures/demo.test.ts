@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { procedures } from '../../core/procedures/all.ts';
 import { wordsOf } from '../sheets/read-tree.ts';
 import { askOfCounts, askOfLookAlikes, askOfSettings } from './demo-counts.ts';
+import { askOfCare } from './demo-care.ts';
 import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLoading } from './demo-loading.ts';
@@ -389,6 +390,8 @@ describe('gangs, lifting gear and containers', () => {
   test('lifting gear is entered and inspected, and is out of date the day after', () => askOfGear(host.ask));
 
   test('a bucket is tagged, filled, moved and counted by weight', () => askOfContainers(host.ask));
+
+  test('pieces are cleaned, set apart and repaired, and rates are told', () => askOfCare(host.ask));
 });
 
 test('notes with their claims, figures side by side, a photo, and what is owed', () => askOfPapers(host.ask));

@@ -75,7 +75,7 @@ describe('A delivery note', () => {
       ['LK', 36],
     ]);
     const owed = await host.ask('yard.owed', {});
-    expect(owed.claims).toMatchObject([{ note, disputed: 4 }]);
+    expect(owed.claims.filter((claim) => claim.note === note)).toMatchObject([{ disputed: 4 }]);
     expect(owed.rows.find((row) => row.component === 'LK')).toMatchObject({ owed: before + 36, lost: 0 });
     expect(await host.refused('note.book', { commandId: id(), note })).toBe('note-booked');
     expect(await host.ask('note.reverse', { commandId: id(), note, remark: 'Of another job' })).toEqual({
@@ -85,7 +85,8 @@ describe('A delivery note', () => {
     expect(await host.refused('note.reverse', { commandId: id(), note, remark: 'again' })).toBe(
       'note-reversed',
     );
-    expect((await host.ask('yard.owed', {})).claims).toEqual([]);
+    // Only those of the demo's own papers are left.
+    expect((await host.ask('yard.owed', {})).claims).toHaveLength(2);
   });
 
   test('prints with what was sent and received, the claim, the protest, weights and cautions', async () => {

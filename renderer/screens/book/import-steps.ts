@@ -22,6 +22,7 @@ export const importSteps: readonly ImportStep[] = [
     holds: 'sides with their gangs and set dates, finish, gates, loose pieces',
   },
   { kind: 'cranes', name: 'Cranes', holds: 'charts, what always hangs on them, wind limits' },
+  { kind: 'notes', name: 'Notes', holds: 'deliveries and returns with their paper, booked or due' },
 ];
 
 /** The kind whose word stands in a file's name; the first kind not chosen yet where none does. */
@@ -36,6 +37,7 @@ export function guessKind(fileName: string, taken: readonly ImportKind[]): Impor
     ['jobs', /job|project/u],
     ['pours', /pour|schedule|sequence/u],
     ['cranes', /crane|chart/u],
+    ['notes', /note|deliver|return/u],
   ];
   const found = words.find(([, pattern]) => pattern.test(name))?.[0];
   return found ?? importSteps.find((step) => !taken.includes(step.kind))?.kind ?? 'pours';
