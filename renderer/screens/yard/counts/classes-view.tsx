@@ -33,7 +33,11 @@ export function ClassesView(): ReactNode {
             (each) => `${each.class}: ${each.countsAYear} a year, within ${each.tolerancePercent} % of book`,
           )
           .join(' · ')}{' '}
-        <span className="soft">(published in inventory record accuracy notes)</span> · <b>{due} due</b>
+        <span className="soft">
+          (published in inventory record accuracy notes; locks, bolts and clips weekly on busy jobs: common
+          practice, no source)
+        </span>{' '}
+        · <b>{due} due</b>
       </p>
       {settings.error === null ? null : <RefusalNote error={settings.error} />}
       <DataTable
