@@ -147,7 +147,7 @@ describe('check', () => {
 });
 
 describe('import', () => {
-  const kinds = ['components', 'rules', 'places', 'jobs', 'stock', 'designs', 'pours'];
+  const kinds = ['components', 'rules', 'places', 'jobs', 'stock', 'designs', 'pours', 'notes'];
 
   test('of the demo’s own files into a new book, in order, gives the plan of the demo', async () => {
     for (const kind of kinds) {
