@@ -115,6 +115,7 @@ import { yardRates } from './yard-rates.ts';
 import { yardReverse } from './yard-reverse.ts';
 import { yardSettingsRead } from './yard-settings-read.ts';
 import { yardSettingsSave } from './yard-settings-save.ts';
+import { yardSummaryQuery } from './yard-summary.ts';
 import { yardSwap } from './yard-swap.ts';
 
 export const procedures = {
@@ -235,6 +236,7 @@ export const procedures = {
   'yard.reverse': yardReverse,
   'yard.settings.read': yardSettingsRead,
   'yard.settings.save': yardSettingsSave,
+  'yard.summary': yardSummaryQuery,
   'yard.swap': yardSwap,
 } as const;
 

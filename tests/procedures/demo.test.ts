@@ -7,6 +7,7 @@ import { askOfCounts, askOfLookAlikes, askOfSettings } from './demo-counts.ts';
 import { askOfCare } from './demo-care.ts';
 import { askOfContainers, askOfGangs, askOfGear } from './demo-gangs.ts';
 import { demoHost, job, type DemoHost } from './demo-host.ts';
+import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
 import { askOfTickets } from './demo-tickets.ts';
@@ -393,6 +394,8 @@ describe('gangs, lifting gear and containers', () => {
 
   test('pieces are cleaned, set apart and repaired, and rates are told', () => askOfCare(host.ask));
 });
+
+test('the yard by component, histories and pages of the ledger', () => askOfLedger(host));
 
 test('notes with their claims, figures side by side, a photo, and what is owed', () => askOfPapers(host.ask));
 
