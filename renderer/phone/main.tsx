@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client';
 import '../style/tokens.css';
 import '../style/base.css';
 import './phone.css';
+import './line-sheet.css';
 import { renew } from './kept/state.ts';
 import { PhoneApp } from './phone-app.tsx';
 import { NothingKept } from './screens/nothing-kept.tsx';

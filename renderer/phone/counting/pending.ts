@@ -24,12 +24,24 @@ function isOnTheWay(state: Batch['state']): boolean {
 
 /** Lines that are not known to have come in. */
 export function unsentLines(batches: readonly Batch[], drafts: readonly Draft[]): number {
-  const waiting = batches.filter(({ state }) => state === 'waiting');
-  return [...waiting, ...drafts].reduce((sum, { lines }) => sum + lines.length, 0);
+  return linesOnPaper([...batches.filter(({ state }) => state === 'waiting'), ...drafts]);
+}
+
+/** As a person counts them: a line of the paper in several conditions is one, on its way twice still one. */
+export function linesOnPaper(batches: readonly Pick<Batch, 'paper' | 'lines'>[]): number {
+  const keys = batches.flatMap(({ paper, lines }) =>
+    lines.map(({ group, component, owner }) => JSON.stringify([paper.key, group, component, owner])),
+  );
+  return new Set(keys).size;
+}
+
+/** "1 line", "14 lines" */
+export function linesWords(lines: number): string {
+  return `${lines} ${lines === 1 ? 'line' : 'lines'}`;
 }
 
 /** "14 lines not yet sent" */
 export function unsentWords(lines: number): string {
   if (lines === 0) return 'Everything is sent';
-  return `${lines} ${lines === 1 ? 'line' : 'lines'} not yet sent`;
+  return `${linesWords(lines)} not yet sent`;
 }

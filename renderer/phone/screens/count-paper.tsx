@@ -45,15 +45,12 @@ export function CountPaper(props: { readonly paperKey: string }): ReactNode {
   return <ReadPaper paper={paper} groups={shownGroups(kept, paper)} />;
 }
 
+/** An id is made elsewhere, and may hold anything. */
 function paperOfKey(key: string): Paper {
-  const [kind, id = '', counter] = key.split(' ');
-  return {
-    key,
-    kind: kind === 'count' ? 'count' : 'ticket',
-    id,
-    name: '',
-    counter: counter === '2' ? 2 : 1,
-  };
+  const [, kind, id = '', counter] = /^(ticket|count) (.*?)(?: ([12]))?$/u.exec(key) ?? [];
+  return kind === 'count'
+    ? { key, kind, id, name: '', counter: counter === '2' ? 2 : 1 }
+    : { key, kind: 'ticket', id: key.slice('ticket '.length), name: '', counter: 1 };
 }
 
 function ReadPaper(props: { readonly paper: KeptPaper; readonly groups: readonly CountGroup[] }): ReactNode {

@@ -2,7 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import { never } from '../../../core/answer.ts';
 import { addresses } from '../address.ts';
-import { unsentLines, unsentWords } from '../counting/pending.ts';
+import { linesOnPaper, unsentLines, unsentWords } from '../counting/pending.ts';
 import { useKept } from '../kept/state.ts';
 import { type Connection, useConnection } from '../sending/connection.ts';
 import { sendAll } from '../sending/sender.ts';
@@ -12,8 +12,7 @@ export function SendingBar(): ReactNode {
   const connection = useConnection();
   const [isBusy, setBusy] = useState(false);
   const unsent = unsentLines(batches, drafts);
-  const refused = batches.filter(({ state }) => state === 'refused');
-  const lines = refused.reduce((sum, batch) => sum + batch.lines.length, 0);
+  const lines = linesOnPaper(batches.filter(({ state }) => state === 'refused'));
   const waits = batches.find(({ state, refusal }) => state === 'waiting' && refusal !== null)?.refusal;
   const send = (): void => {
     setBusy(true);

@@ -2,6 +2,7 @@
 // to say.
 import { type ReactNode, useState } from 'react';
 import { addresses } from '../address.ts';
+import { linesOnPaper, linesWords } from '../counting/pending.ts';
 import { takeBack, throwAway, turnBatch } from '../kept/entries.ts';
 import type { Batch, Paper } from '../kept/kept.ts';
 import { useKept } from '../kept/state.ts';
@@ -35,6 +36,7 @@ export function Unsent(): ReactNode {
 function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
   const { id, paper, lines, state, refusal } = batch;
   const { work } = useKept();
+  const count = linesWords(linesOnPaper([batch]));
   const [isSure, setSure] = useState(false);
   const onTicket = work?.tickets.find((ticket) => ticket.id === paper.id) !== undefined;
   const lateTicket = work?.tickets.find(({ follows }) => follows?.id === paper.id);
@@ -44,9 +46,9 @@ function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
   };
   const open = (on: Paper): void => void take(on);
   return (
-    <section className="batch-card" aria-label={`${lines.length} lines of ${paper.name}`}>
+    <section className="batch-card" aria-label={`${count} of ${paper.name}`}>
       <h3>
-        {paper.name}: {lines.length} {lines.length === 1 ? 'line' : 'lines'}
+        {paper.name}: {count}
       </h3>
       {refusal === null ? null : (
         <p className="refusal">
