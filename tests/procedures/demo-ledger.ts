@@ -3,6 +3,10 @@
 import { expect } from 'vitest';
 import { job, type DemoHost } from './demo-host.ts';
 
+function at(step: { readonly from: string }): number {
+  return Date.parse(step.from);
+}
+
 export async function askOfLedger({ ask, refused }: Pick<DemoHost, 'ask' | 'refused'>): Promise<void> {
   const { rows, from, to } = await ask('yard.summary', { job });
   expect(Date.parse(to ?? '') - Date.parse(from ?? '')).toBe(14 * 86_400_000);
@@ -20,7 +24,6 @@ export async function askOfLedger({ ask, refused }: Pick<DemoHost, 'ask' | 'refu
   }
   // What the plan holds at its peak is on the curve that the board draws.
   const { held: curve } = await ask('curve.read', { job, component: 'LK' });
-  const at = (step: { readonly from: string }): number => Date.parse(step.from);
   const first = curve.findLastIndex((step) => at(step) <= Date.parse(from ?? ''));
   const within = curve.slice(Math.max(0, first)).filter((step) => at(step) < Date.parse(to ?? ''));
   expect(within.length).toBeGreaterThan(1);
