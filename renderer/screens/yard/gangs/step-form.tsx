@@ -168,7 +168,7 @@ export function StepForm(props: {
         ) : null}
       </div>
       <FormEnd
-        words={actWords[act]}
+        words="Book this step"
         busy={step.isPending}
         done={null}
         refused={step.error}
