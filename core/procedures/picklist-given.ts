@@ -48,7 +48,7 @@ export const picklistGiven = command({
   run: async (book, input, context) => {
     const picked = readPickId(input.pick);
     if (!picked.ok) return picked;
-    const wanted = await readPickWanted(book, picked.value, context.at);
+    const wanted = await readPickWanted(book, picked.value.picked, context.at);
     if (!wanted.ok) return wanted;
     const components = byCode(await book.components());
     const strange = input.lines.find(({ insteadOf }) => insteadOf !== null && !components.has(insteadOf));

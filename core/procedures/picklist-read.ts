@@ -25,7 +25,9 @@ export const picklistRead = query({
   output: shownPickList,
   run: async (book, asked) => {
     const picked = pickFor(asked);
-    return picked.ok ? readPickList(book, picked.value, asked.from, asked.now) : picked;
+    return picked.ok
+      ? readPickList(book, { picked: picked.value, from: asked.from ?? null }, asked.now)
+      : picked;
   },
 });
 

@@ -1,4 +1,5 @@
-// The pick list as a sheet, by what it is for: design:GA, pour:TB26:P01, pour:TB26:P01:A, note:ID.
+// The pick list as a sheet, by what it is for: design:GA, pour:TB26:P01, pour:TB26:P01:A, note:ID,
+// with @PLACE where it takes from one place alone.
 import { answer } from '../answer.ts';
 import { pickListSheet } from '../sheets/pick-list-sheet.ts';
 import { readPickId } from '../yard/pick-id.ts';
@@ -14,7 +15,7 @@ export const sheetPicklist = query({
   run: async (book, asked) => {
     const picked = readPickId(asked.id);
     if (!picked.ok) return picked;
-    const list = await readPickList(book, picked.value, undefined, undefined);
+    const list = await readPickList(book, picked.value, undefined);
     if (!list.ok) return list;
     const units = asked.units ?? list.value.job?.units ?? 'us';
     return answer(asData(pickListSheet({ ...list.value, units })));

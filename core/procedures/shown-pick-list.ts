@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookReader } from '../book/book.ts';
 import { conditions } from '../yard/movement.ts';
-import { type PickFor, pickId } from '../yard/pick-id.ts';
+import { type PickAsked, pickId } from '../yard/pick-id.ts';
 import { pickList } from '../yard/pick-list.ts';
 import { byCode, found } from './by-code.ts';
 import { loosePlaces } from './gang-places.ts';
@@ -64,15 +64,14 @@ export type ShownPickList = z.output<typeof shownPickList>;
 
 export async function readPickList(
   book: BookReader,
-  asked: PickFor,
-  fromPlace: string | undefined,
+  asked: PickAsked,
   now: string | undefined,
 ): Promise<Answer<ShownPickList>> {
   const at = await yardNow(book, now);
-  const read = await readPickWanted(book, asked, at);
+  const read = await readPickWanted(book, asked.picked, at);
   if (!read.ok) return read;
   const { wanted, hooks, coming, job, ...rest } = read.value;
-  const from = fromPlace ?? rest.from ?? undefined;
+  const from = asked.from ?? rest.from ?? undefined;
   const places = from === undefined ? answer(undefined) : await loosePlaces(book, from);
   if (!places.ok) return places;
   const [stock, components, locations, owners] = await Promise.all([
@@ -96,9 +95,9 @@ export async function readPickList(
   });
   return answer({
     ...rest,
-    id: pickId(asked),
+    id: pickId(asked.picked, asked.from),
     at,
-    of: asked.of,
+    of: asked.picked.of,
     job: job === null ? null : { code: job.code, name: job.name, units: job.units },
     from: from ?? null,
     places: list.places.map((place) => ({

@@ -239,14 +239,23 @@ describe('what a pick list is for', () => {
     ['note:0198-N1', { of: 'note', note: '0198-N1' }],
     ['pour:T%3AB:P%201', { of: 'pour', job: 'T:B', pour: 'P 1', side: null }],
   ] as const)('%s', (text, picked) => {
-    expect(readPickId(text)).toEqual({ ok: true, value: picked });
-    expect(pickId(picked)).toBe(text);
+    expect(readPickId(text)).toEqual({ ok: true, value: { picked, from: null } });
+    expect(pickId(picked, null)).toBe(text);
+    expect(readPickId(pickId(picked, 'R 2@x'))).toEqual({ ok: true, value: { picked, from: 'R 2@x' } });
   });
 
-  test.each(['', 'design', 'design:', 'pour:TB26', 'pour:TB26:P01:C', 'pour:A:B:A:x', 'gang:GA', 'design:%'])(
-    '%j is refused',
-    (text) => {
-      expect(readPickId(text)).toMatchObject({ ok: false, error: { code: 'not-a-pick-list', field: 'id' } });
-    },
-  );
+  test.each([
+    '',
+    'design',
+    'design:',
+    'pour:TB26',
+    'pour:TB26:P01:C',
+    'pour:A:B:A:x',
+    'gang:GA',
+    'design:%',
+    'design:GA@',
+    'design:GA@A@B',
+  ])('%j is refused', (text) => {
+    expect(readPickId(text)).toMatchObject({ ok: false, error: { code: 'not-a-pick-list', field: 'id' } });
+  });
 });
