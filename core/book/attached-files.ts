@@ -10,7 +10,7 @@ import {
   openSync,
   readFileSync,
   renameSync,
-  writeSync,
+  writeFileSync,
 } from 'node:fs';
 import path from 'node:path';
 import { sql } from 'kysely';
@@ -44,7 +44,7 @@ export async function keepFile(
   const part = `${file}.part`;
   const opened = openSync(part, 'w');
   try {
-    writeSync(opened, content);
+    writeFileSync(opened, content);
     fsyncSync(opened);
   } finally {
     closeSync(opened);

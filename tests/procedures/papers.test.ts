@@ -258,6 +258,11 @@ test('signed figures only grow, and stand side by side', async () => {
   const { rows, all } = await host.ask('figure.list', {});
   expect(rows).toMatchObject([{ theirs: { quantity: 214 }, ours: { quantity: 210 }, agreed: null, open: 4 }]);
   expect(all.map(({ quantity }) => quantity)).toEqual([210, 214]);
+  // Of that day, not of now: 174 locks of theirs by the opening figure and 36 by the delivery after it, none lost.
+  expect(all.map(({ held, gone }) => [held, gone])).toEqual([
+    [210, 0],
+    [210, 0],
+  ]);
   const unknown = { ...figure, whose: 'ours' as const, quantity: 1, component: 'NONE' };
   expect(await host.refused('figure.add', { commandId: id(), figure: unknown })).toBe('unknown-component');
 });
