@@ -1,6 +1,6 @@
 // The words of counts: what a difference comes to, its causes and explanations in sentences, why a line was chosen.
 import { never } from '../../../../core/answer.ts';
-import type { Output } from '../../../client/core.tsx';
+import type { Output } from './asked.ts';
 import type { TimeWords } from '../../../parts/time-words.ts';
 
 export type DifferenceLine = Output<'count.differences'>['lines'][number];

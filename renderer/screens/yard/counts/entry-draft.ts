@@ -1,7 +1,7 @@
 // What is typed in the grid of a count, cell by cell, and how it becomes an entry: a line in which one cell is filled
 // is counted, its empty cells are none.
 import { type CountedFigure, readCounted } from '../../../../core/yard/counted-text.ts';
-import type { Input, Output } from '../../../client/core.tsx';
+import type { Input, Output } from './asked.ts';
 
 export type ReadLine = Output<'count.read'>['lines'][number];
 export const columns = ['ready', 'ready-hidden', 'to-clean', 'to-repair', 'quarantine', 'scrapped'] as const;

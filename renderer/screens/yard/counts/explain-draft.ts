@@ -1,7 +1,7 @@
 // How the differences of a count are explained so far, line by line, until they are booked.
 import { never } from '../../../../core/answer.ts';
 import { stillToExplain } from '../../../../core/yard/count-explained.ts';
-import type { Input } from '../../../client/core.tsx';
+import type { Input } from './asked.ts';
 import type { Cause, DifferenceLine, How } from './count-words.ts';
 
 export interface DraftExplanation {
