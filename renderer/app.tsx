@@ -28,6 +28,9 @@ import { CountScreen } from './screens/yard/counts/count-screen.tsx';
 import { CountsScreen } from './screens/yard/counts/counts-screen.tsx';
 import { GangsScreen } from './screens/yard/gangs/gangs-screen.tsx';
 import { PhoneScreen } from './screens/yard/phone/phone-screen.tsx';
+import { NoteScreen } from './screens/yard/papers/note-screen.tsx';
+import { PapersScreen } from './screens/yard/papers/papers-screen.tsx';
+import { LoadingScreen } from './screens/yard/loading/loading-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
 export function App(props: { readonly transport: Transport }): ReactNode {
@@ -102,7 +105,10 @@ function Doors(): ReactNode {
               </Route>
               <Route path="/yard/gangs/:tag?" component={GangsScreen} />
               <Route path="/yard/phone" component={PhoneScreen} />
+              <Route path="/yard/loading/:load?" component={LoadingScreen} />
               <Route path="/yard" component={YardScreen} />
+              <Route path="/yard/papers" component={PapersScreen} />
+              <Route path="/yard/papers/:id">{({ id }) => <NoteScreen id={decodeURIComponent(id)} />}</Route>
               <Route path="/yard/counts" component={CountsScreen} />
               <Route path="/yard/counts/:id">
                 {({ id }) => <CountScreen id={decodeURIComponent(id)} />}
