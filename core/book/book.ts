@@ -104,6 +104,12 @@ export interface HistoryRow extends BookedMovement {
   readonly quantityAfter: number;
 }
 
+/** By what movements were booked, with its number as printed; a repair bears none. */
+export interface PaperName {
+  readonly kind: 'note' | 'ticket' | 'count' | 'repair';
+  readonly number: string | null;
+}
+
 export interface BookProblem {
   readonly check: 'integrity' | 'foreign-keys' | 'ledger';
   readonly message: string;
@@ -138,6 +144,8 @@ export interface BookReader extends YardReader {
   /** The newest first in order of time. */
   history(filter: HistoryFilter): Promise<readonly HistoryRow[]>;
   movement(id: string): Promise<BookedMovement | null>;
+  /** By their ids; those that are no paper of the yard are left out. */
+  paperNames(ids: readonly string[]): Promise<ReadonlyMap<string, PaperName>>;
   latestPlan(job: string): Promise<StoredPlan | null>;
   check(): Promise<readonly BookProblem[]>;
 }

@@ -10,6 +10,7 @@ import { readHistory } from './history.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
 import { msOf, readArrivals, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
 import type { Migration } from './migration.ts';
+import { readPaperNames } from './paper-names.ts';
 import { putCrane, putPickSetup, readCranes, readPickSetup } from './picks.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
 import { readPours } from './pours.ts';
@@ -43,6 +44,7 @@ export function readerOf(
     movements: (filter) => readMovements(db, filter),
     history: (filter) => readHistory(db, filter),
     movement: (id) => readMovement(db, id),
+    paperNames: (ids) => readPaperNames(db, ids),
     latestPlan: (job) => readLatestPlan(db, job),
     check: () => checkBook(db, migrations),
   };

@@ -1,7 +1,7 @@
 // The ledger, newest first, a page at a time; or the history of a number, each entry with the quantity after it.
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
-import { byCode, found } from './by-code.ts';
+import { byCode, found as known } from './by-code.ts';
 import { bases, conditions, reasons } from '../yard/movement.ts';
 import { query } from './procedure.ts';
 import { code, date, instant, quantity } from './shapes.ts';
@@ -62,6 +62,13 @@ export const yardMovements = query({
         /** Of a history: by how much this entry changed the number, and what it was then. */
         change: z.int().nullable(),
         quantityAfter: z.int().nullable(),
+        /** Which paper that is, and its number as printed; null where it is none of this book. */
+        paperName: z
+          .strictObject({
+            kind: z.enum(['note', 'ticket', 'count', 'repair']),
+            number: z.string().nullable(),
+          })
+          .nullable(),
       }),
     ),
     more: z.boolean(),
@@ -73,14 +80,20 @@ export const yardMovements = query({
       return refuse('two-questions', 'A history names its pieces by itself; it takes no other filter.', {
         field: 'historyOf',
       });
-    const rows =
+    const found =
       historyOf === undefined
         ? (await book.movements({ ...filter, ...page })).map((row) => ({ ...row, ...plain }))
         : await book.history({ ...historyOf, ...page });
+    const rows = found.slice(0, limit);
+    const papers = await book.paperNames(rows.flatMap(({ paper }) => paper ?? []));
     const component = byCode(await book.components());
     return answer({
-      rows: rows.slice(0, limit).map((row) => ({ ...row, name: found(component, row.component).name })),
-      more: rows.length > limit,
+      rows: rows.map((row) => ({
+        ...row,
+        name: known(component, row.component).name,
+        paperName: row.paper === null ? null : (papers.get(row.paper) ?? null),
+      })),
+      more: found.length > limit,
     });
   },
 });
