@@ -2,6 +2,7 @@
 // other jobs, losses at strips so far.
 import type { BookReader } from '../book/book.ts';
 import { type CauseFacts, likelyCauses, type LikelyCause, standingBefore } from '../yard/likely-causes.ts';
+import { componentRates } from '../yard/rates.ts';
 import { ticketName } from '../yard/strip-ticket.ts';
 import type { CountFacts } from './count-facts.ts';
 
@@ -86,12 +87,14 @@ async function readTickets(book: BookReader) {
   );
 }
 
+/** Lost so far by the book's own record, of so many pieces that came back from turns. */
 async function readLosses(book: BookReader) {
-  const losses = new Map<string, { lost: number; turns: number }>();
-  for (const { result } of await book.tickets({ state: 'booked' }))
-    for (const { component, missing, expected, found } of result?.lines ?? []) {
-      const sum = losses.get(component) ?? { lost: 0, turns: 0 };
-      losses.set(component, { lost: sum.lost + missing - found, turns: sum.turns + expected });
-    }
-  return losses;
+  const [tickets, counts, components, settings] = await Promise.all([
+    book.tickets({ state: 'booked' }),
+    book.counts({ state: 'booked' }),
+    book.components(),
+    book.yardSettings(),
+  ]);
+  const rates = componentRates({ tickets, counts, components, settings });
+  return new Map(rates.map(({ component, lost, pieces }) => [component, { lost, turns: pieces }]));
 }

@@ -79,7 +79,7 @@ export interface CauseFacts {
   }[];
   /** Pieces of it that other jobs have by the book. */
   readonly otherJobs: readonly { readonly place: string; readonly quantity: number }[];
-  /** Missing at strips so far, and the piece-turns they were counted over; null without record. */
+  /** Lost so far, of so many pieces that came back from turns; null without record. */
   readonly losses: { readonly lost: number; readonly turns: number } | null;
 }
 

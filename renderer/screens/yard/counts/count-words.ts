@@ -78,7 +78,7 @@ export function causeWords(cause: Cause, words: TimeWords): string {
         ? `${cause.place} is another job: maybe lent to it without a note.`
         : `${cause.place}, another job, has ${cause.quantity} by the book.`;
     case 'losses':
-      return `At strips ${cause.lost} of ${cause.turns} were missing so far.`;
+      return `By the record ${cause.lost} of ${cause.turns} that came back from turns were lost so far.`;
     default:
       return never(cause);
   }
