@@ -31,6 +31,7 @@ import { PhoneScreen } from './screens/yard/phone/phone-screen.tsx';
 import { NoteScreen } from './screens/yard/papers/note-screen.tsx';
 import { PapersScreen } from './screens/yard/papers/papers-screen.tsx';
 import { LoadingScreen } from './screens/yard/loading/loading-screen.tsx';
+import { ConditionScreen } from './screens/yard/condition/condition-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
 export function App(props: { readonly transport: Transport }): ReactNode {
@@ -106,6 +107,7 @@ function Doors(): ReactNode {
               <Route path="/yard/gangs/:tag?" component={GangsScreen} />
               <Route path="/yard/phone" component={PhoneScreen} />
               <Route path="/yard/loading/:load?" component={LoadingScreen} />
+              <Route path="/yard/condition" component={ConditionScreen} />
               <Route path="/yard" component={YardScreen} />
               <Route path="/yard/papers" component={PapersScreen} />
               <Route path="/yard/papers/:id">{({ id }) => <NoteScreen id={decodeURIComponent(id)} />}</Route>

@@ -53,6 +53,8 @@ export function componentRates(facts: RateFacts): readonly ComponentRate[] {
   };
   for (const { result } of facts.tickets)
     for (const line of result?.lines ?? []) {
+      // What nobody counted says nothing of losses.
+      if (line.uncounted === true) continue;
       const tally = of(line.component);
       if (line.expected > 0) tally.turns += 1;
       tally.pieces += line.expected;

@@ -14,6 +14,7 @@ const result = (part: string, line: Partial<ResultLine>): ResultLine => ({
   component: 'LK',
   expected: 0,
   ready: 0,
+  readyHidden: 0,
   toClean: 0,
   toRepair: 0,
   quarantine: 0,
@@ -24,7 +25,7 @@ const result = (part: string, line: Partial<ResultLine>): ResultLine => ({
 });
 const ticket = (...lines: readonly ResultLine[]): RateFacts['tickets'][number] => ({
   parts: [],
-  result: { at: '2026-03-05T10:00:00-05:00', who: 'yard', lines: [...lines] },
+  result: { at: '2026-03-05T10:00:00-05:00', who: 'yard', lines: [...lines], missing: [] },
 });
 const count = (how: 'lost' | 'found', quantity: number): RateFacts['counts'][number] => {
   const line: CountResult['lines'][number] = {
@@ -90,7 +91,9 @@ describe('what the tickets and counts say', () => {
       result('loose', { expected: 10, missing: 2, scrapped: 1 }),
     );
     const late = ticket(result('late', { found: 3 }));
-    expect(locksOf({ tickets: [first, late], settings })).toEqual({
+    // Taken to have come back, and looked at by nobody.
+    const unseen = ticket(result('P02/A1', { expected: 26, toClean: 26, uncounted: true }));
+    expect(locksOf({ tickets: [first, late, unseen], settings })).toEqual({
       component: 'LK',
       turns: 2,
       pieces: 36,
