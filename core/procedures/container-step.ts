@@ -1,10 +1,12 @@
 // A step of a container: moved with everything in it, said to be full, part full or empty, weighed.
 import { z } from 'zod';
-import { answer, refuse } from '../answer.ts';
+import { type Answer, answer, refuse } from '../answer.ts';
+import type { BookReader } from '../book/book.ts';
 import { fillings } from '../yard/container.ts';
 import { moveContainer } from '../yard/container-steps.ts';
 import { momentMs } from '../yard/moment.ts';
 import { movementsOf } from '../yard/piece-moves.ts';
+import type { StockLine } from '../yard/quantities.ts';
 import { standingPlace } from './gang-places.ts';
 import { command } from './procedure.ts';
 import { code, commandId, instant } from './shapes.ts';
@@ -38,18 +40,14 @@ export const containerStep = command({
       });
     const stock = await book.stock(at);
     const content = stock.filter((line) => line.location === tag && line.quantity > 0);
-    if (filling === 'empty' && content.length > 0)
-      return refuse(
-        'not-empty',
-        `${tag} is not empty: ${content.map((line) => `${line.quantity} ${line.component}`).join(', ')} are booked to it.`,
-        { field: 'filling', hint: 'Maybe book first where they went.' },
-      );
+    if (filling === 'empty' && content.length > 0) return notEmpty(tag, content, 'filling');
     const moved = place !== last.place;
     if (moved) {
-      const where = await standingPlace(book, place);
-      if (!where.ok) return where;
       if (place === tag) return refuse('moves-nothing', `${tag} cannot stand in itself.`, { field: 'place' });
-      const move = moveContainer(container, place, stock);
+      const reason = await reasonOf(book, last.place, place);
+      if (!reason.ok) return reason;
+      if (reason.value === 'return' && content.length > 0) return notEmpty(tag, content, 'place');
+      const move = moveContainer(container, place, stock, reason.value);
       if (!move.ok) return move;
       const remark = `Container ${tag}, with what is in it`;
       const booking = { id: input.commandId, at, who, remark, paper: null };
@@ -68,3 +66,24 @@ export const containerStep = command({
     return answer({ container: tag, place, filling, moved });
   },
 });
+
+/** A container goes back to its supplier and comes from it again; anywhere else it is transferred. */
+async function reasonOf(
+  book: BookReader,
+  from: string,
+  to: string,
+): Promise<Answer<'transfer' | 'return' | 'delivery'>> {
+  const kinds = new Map((await book.locations()).map((each) => [each.code, each.kind]));
+  if (kinds.get(to) === 'supplier') return answer('return');
+  const where = await standingPlace(book, to);
+  if (!where.ok) return where;
+  return answer(kinds.get(from) === 'supplier' ? 'delivery' : 'transfer');
+}
+
+function notEmpty(tag: string, content: readonly StockLine[], field: 'filling' | 'place') {
+  const list = content.map((line) => `${line.quantity} ${line.component}`).join(', ');
+  return refuse('not-empty', `${tag} is not empty: ${list} are booked to it.`, {
+    field,
+    hint: 'Maybe book first where they went.',
+  });
+}

@@ -43,16 +43,22 @@ export const gangStep = command({
     const change = { state, at, laying, nextTurn, remark: given.remark };
     const where = state === 'standing' ? await atTurn(book, given, gang, gangs) : await atPlace(book, given);
     if (!where.ok) return where;
-    if (nextTurn !== undefined && nextTurn !== null) {
-      const next = await findTurn(book, given.job ?? gang.last.job ?? undefined, nextTurn);
-      if (!next.ok) return { ok: false, error: { ...next.error, field: 'nextTurn' } };
-    }
+    const next =
+      nextTurn === undefined || nextTurn === null
+        ? null
+        : await findTurn(book, given.job ?? gang.last.job ?? undefined, nextTurn);
+    if (next !== null && !next.ok) return { ok: false, error: { ...next.error, field: 'nextTurn' } };
     const older = state === 'standing' ? await olderWords(book, given, gang, who) : answer(null);
     if (!older.ok) return older;
     const remark = [older.value, given.remark]
       .filter((each) => each !== null && each !== undefined)
       .join('. ');
-    const step = nextGangStep(gang, { ...change, ...where.value, remark: remark === '' ? null : remark });
+    const step = nextGangStep(gang, {
+      ...change,
+      ...(next !== null && { job: next.value.job.code }),
+      ...where.value,
+      remark: remark === '' ? null : remark,
+    });
     if (!step.ok) return step;
     await book.addGangStep(step.value);
     return answer({ gang: gang.code, state, place: step.value.place, turn: step.value.turn });

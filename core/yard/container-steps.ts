@@ -45,33 +45,30 @@ export function tagsAt(
     .map((each) => each.code);
 }
 
-/** The container's own piece from where it stands to another place, as a transfer. Refusal `no-piece`. */
+/**
+ * The container's own piece from where it stands to another place: transferred, sent back to its supplier, or delivered
+ * by it again. Refusal `no-piece`.
+ */
 export function moveContainer(
   container: Container,
   to: string,
   stock: readonly StockLine[],
+  reason: 'transfer' | 'return' | 'delivery' = 'transfer',
 ): Answer<PieceMove> {
   const { component, owner, last } = container;
-  const [line] = piecesAt({ component, owner, place: last.place }, stock).toSorted(
+  const from = last.place;
+  const [line] = piecesAt({ component, owner, place: from }, stock).toSorted(
     (one, other) => conditions.indexOf(one.condition) - conditions.indexOf(other.condition),
   );
-  if (line === undefined)
+  // What a supplier has stands outside the ledger.
+  if (line === undefined && reason !== 'delivery')
     return refuse(
       'no-piece',
-      `${container.code} is a ${component} of ${owner}, and ${last.place} has none any more; it cannot be moved to ${to}.`,
+      `${container.code} is a ${component} of ${owner}, and ${from} has none any more; it cannot be moved to ${to}.`,
       { field: 'place', hint: 'Maybe it was sent away or moved by another paper.' },
     );
-  const { condition } = line;
-  return answer({
-    component,
-    quantity: 1,
-    owner,
-    from: last.place,
-    to,
-    condition,
-    conditionAfter: condition,
-    reason: 'transfer',
-  });
+  const condition = line?.condition ?? 'ready';
+  return answer({ component, quantity: 1, owner, from, to, condition, conditionAfter: condition, reason });
 }
 
 function piecesAt(

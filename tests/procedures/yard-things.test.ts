@@ -111,7 +111,9 @@ describe('containers', () => {
     expect(await host.refused('container.step', { commandId: id(), ...step, place: 'RK-1' })).toBe(
       'moves-nothing',
     );
-    expect(await host.refused('container.step', { commandId: id(), ...step, place: 'TFH' })).toBe('not-held');
+    expect(await host.refused('container.step', { commandId: id(), ...step, place: 'TFH' })).toBe(
+      'not-empty',
+    );
   });
 
   test('a gang takes panels from the rack that stands at the place, and the rack is not full any more', async () => {
@@ -177,4 +179,26 @@ test('weighed, the weight stands until something goes in or out', async () => {
     movements: [{ ...movement, to: 'ENN', condition: 'ready', reason: 'transfer', at: after }],
   });
   expect(await gross()).toBeNull();
+});
+
+test('a hired rack goes back to its supplier empty and comes again; one of ours does not go there', async () => {
+  const hired = { component: 'RK', quantity: 1, owner: 'TFH', from: 'TFH', to: 'ENN' } as const;
+  await host.ask('yard.move', {
+    commandId: id(),
+    movements: [{ ...hired, id: 'thing-hired-rack', condition: 'ready', reason: 'delivery', at }],
+  });
+  const tag = { container: 'HR-1', component: 'RK', owner: 'TFH', place: 'ENN', at };
+  await host.ask('container.make', { commandId: id(), ...tag });
+  const back = { container: 'HR-1', place: 'TFH', at: later };
+  await host.ask('container.step', { ...back, commandId: id() });
+  const ofHire = async (): Promise<number> =>
+    (await host.ask('yard.quantities', { location: 'ENN' })).rows
+      .filter((row) => row.component === 'RK' && row.owner === 'TFH')
+      .reduce((sum, row) => sum + row.quantity, 0);
+  expect(await ofHire()).toBe(0);
+  const again = { ...back, place: 'ENN', at: '2026-03-05T07:00:00-05:00' };
+  await host.ask('container.step', { ...again, commandId: id() });
+  expect(await ofHire()).toBe(1);
+  const ours = { ...back, commandId: id(), container: 'RK-2' };
+  expect(await host.refused('container.step', ours)).toBe('not-theirs');
 });

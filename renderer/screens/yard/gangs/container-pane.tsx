@@ -139,7 +139,7 @@ function MoveForm({ row }: { readonly row: ContainerRow }): ReactNode {
         <PlaceSelect
           label={`Place, if not ${row.place}`}
           value={draft.place}
-          kinds={standingKinds}
+          kinds={[...standingKinds, 'supplier']}
           error={error('place')}
           onChange={(place) => edit({ place })}
         />

@@ -1,12 +1,15 @@
 // The words of gangs, lifting gear and containers on their screen.
-import type { Output } from '../../../client/core.tsx';
+import type { z } from 'zod';
+import type { containerList } from '../../../../core/procedures/container-list.ts';
+import type { gangList } from '../../../../core/procedures/gang-list.ts';
+import type { gearList } from '../../../../core/procedures/gear-list.ts';
 import { shortDate } from '../../../parts/time-words.ts';
 
-export type GangRow = Output<'gang.list'>['gangs'][number];
+export type GangRow = z.output<typeof gangList.output>['gangs'][number];
 export type GangState = GangRow['state'];
 export type Laying = GangRow['laying'];
-export type GearRow = Output<'gear.list'>['gear'][number];
-export type ContainerRow = Output<'container.list'>['containers'][number];
+export type GearRow = z.output<typeof gearList.output>['gear'][number];
+export type ContainerRow = z.output<typeof containerList.output>['containers'][number];
 export type Filling = ContainerRow['filling'];
 
 export const stateWords: Readonly<Record<GangState, string>> = {

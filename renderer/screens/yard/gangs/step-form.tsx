@@ -13,14 +13,7 @@ import {
   TextField,
   whenHint,
 } from './form-parts.tsx';
-import {
-  actWords,
-  type GangAct,
-  type GangRow,
-  type GangState,
-  type Laying,
-  layingWords,
-} from './gang-words.ts';
+import { type GangAct, type GangRow, type GangState, type Laying, layingWords } from './gang-words.ts';
 import { TurnSelect } from './turn-select.tsx';
 import { useKept } from './use-kept.ts';
 
