@@ -15,6 +15,9 @@ export interface DraftLine {
   readonly quantity: string;
   readonly condition: Condition;
   readonly conditionAfter: Condition;
+  /** Where a line has its own: whose pieces, and where they lie with us. Empty: as the slip says. */
+  readonly owner: string;
+  readonly place: string;
 }
 
 export interface BookingDraft {
@@ -44,6 +47,8 @@ export function emptyLine(id: string, like?: DraftLine): DraftLine {
     quantity: '',
     condition: like?.condition ?? 'ready',
     conditionAfter: like?.conditionAfter ?? 'ready',
+    owner: '',
+    place: '',
   };
 }
 
@@ -77,7 +82,8 @@ export function movementsOf(
     ['from', 'Where they come from'],
     ['to', 'Where they go'],
   ] as const)
-    if (draft[field] === '') errors.push({ line: null, field, message: `${words} is missing.` });
+    if (draft[field] === '' && !isOnEveryLine(draft, field))
+      errors.push({ line: null, field, message: `${words} is missing.` });
   if (!at.ok) errors.push(fieldError(null, 'at', at.error));
   const movements = draft.lines.flatMap((line, index): NewMovement[] => {
     if (lineIsEmpty(line)) return [];
@@ -96,6 +102,18 @@ export function movementsOf(
   return { movements, errors };
 }
 
+/** At which end of a movement the pieces are with us, for this reason. */
+export function ourEnd(reason: BookedReason): 'from' | 'to' {
+  return ['delivery', 'hire-on', 'found', 'opening'].includes(reason) ? 'to' : 'from';
+}
+
+function isOnEveryLine(draft: BookingDraft, field: 'owner' | 'from' | 'to'): boolean {
+  const filled = draft.lines.filter((line) => !lineIsEmpty(line));
+  if (filled.length === 0) return false;
+  if (field === 'owner') return filled.every((line) => line.owner !== '');
+  return field === ourEnd(draft.reason) && filled.every((line) => line.place !== '');
+}
+
 function movementOf(
   draft: BookingDraft,
   line: DraftLine,
@@ -108,9 +126,10 @@ function movementOf(
     id: line.id,
     component,
     quantity,
-    owner: draft.owner,
+    owner: line.owner === '' ? draft.owner : line.owner,
     from: draft.from,
     to: draft.to,
+    ...(line.place === '' ? {} : { [ourEnd(draft.reason)]: line.place }),
     condition: line.condition,
     conditionAfter: line.conditionAfter,
     reason: draft.reason,

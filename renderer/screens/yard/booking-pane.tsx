@@ -1,6 +1,6 @@
 // The slip at the side of the yard: written, booked as a whole or refused as a whole, with what is wrong
 // next to its field. After booking, places and reason stay for the next slip.
-import type { ReactNode } from 'react';
+import { type ReactNode, useMemo } from 'react';
 import { useCore } from '../../client/core.tsx';
 import { type JobClock, useJobClock } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
@@ -9,7 +9,16 @@ import type { ComponentChoice } from './component-field.tsx';
 import { SidePane } from './side-pane.tsx';
 import { type Places, SlipFields } from './slip-fields.tsx';
 import { SlipLines } from './slip-lines.tsx';
-import { beginDraft, useSlip, withAnotherLine, withLine, withoutLine, withReason } from './use-slip.ts';
+import { SlipPaste } from './slip-paste.tsx';
+import {
+  beginDraft,
+  useSlip,
+  withAnotherLine,
+  withLine,
+  withLines,
+  withoutLine,
+  withReason,
+} from './use-slip.ts';
 
 interface PaneProps {
   readonly component: string | null;
@@ -45,6 +54,15 @@ function Slip(
   const { places, components, clock } = props;
   const slip = useSlip(() => beginDraft(places, props.component, props.location), components, clock);
   const { draft, errors, edit } = slip;
+  const known = useMemo(
+    () => ({
+      components: components.map(({ code }) => code),
+      owners: places.owners.map(({ code }) => code),
+      locations: places.locations.map(({ code }) => code),
+      like: reasonHints[draft.reason],
+    }),
+    [components, places, draft.reason],
+  );
   return (
     <form
       className="slip"
@@ -70,6 +88,7 @@ function Slip(
         onRemove={(index) => edit((old) => withoutLine(old, index))}
         onAdd={() => edit(withAnotherLine)}
       />
+      <SlipPaste known={known} onTake={(lines) => edit((old) => withLines(old, lines))} />
       {slip.error === null ? null : <RefusalNote error={slip.error} />}
       <div className="slip-end">
         <button type="submit" className="primary" aria-disabled={slip.busy}>

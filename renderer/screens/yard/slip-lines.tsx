@@ -79,6 +79,11 @@ function SlipLine(props: {
             onChange={(component) => props.onChange({ component })}
           />
           {name === undefined ? null : <span className="soft line-name">{name}</span>}
+          {line.owner === '' && line.place === '' ? null : (
+            <span className="soft line-name">
+              {[line.owner, line.place].filter((part) => part !== '').join(', at ')}
+            </span>
+          )}
         </td>
         <td className="numeric">
           <input

@@ -11,6 +11,7 @@ import {
   type DraftLine,
   emptyLine,
   errorOfRefusal,
+  lineIsEmpty,
   movementsOf,
 } from './booking-draft.ts';
 import { firstPlace, reasonHints } from './booking-hints.ts';
@@ -121,6 +122,11 @@ export function withLine(draft: BookingDraft, index: number, part: Partial<Draft
 
 export function withAnotherLine(draft: BookingDraft): BookingDraft {
   return { ...draft, lines: [...draft.lines, emptyLine(crypto.randomUUID(), draft.lines.at(-1))] };
+}
+
+/** Beside the lines that are there; empty ones give way. */
+export function withLines(draft: BookingDraft, lines: readonly DraftLine[]): BookingDraft {
+  return { ...draft, lines: [...draft.lines.filter((line) => !lineIsEmpty(line)), ...lines] };
 }
 
 /** A slip keeps at least one line. */
