@@ -1,8 +1,9 @@
-// Books a draft: all its lines move at once, as they were counted, and the note is never edited again.
+// Books a draft: all its lines move at once, as they were counted, at the moment of its truck or now, and the note is
+// never edited again.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { noteClaims } from '../yard/note-claims.ts';
-import { noteMovements } from '../yard/note-movements.ts';
+import { noteMoment, noteMovements } from '../yard/note-movements.ts';
 import { claimShape, noteId, readNote } from './note-shapes.ts';
 import { command } from './procedure.ts';
 import { commandId, instant } from './shapes.ts';
@@ -15,7 +16,7 @@ export const noteBook = command({
     const read = await readNote(book, id);
     if (!read.ok) return read;
     const note = read.value;
-    const when = at ?? note.arrivedAt ?? context.at;
+    const when = at ?? noteMoment(note) ?? context.at;
     const idOf = (line: number): string => `${byCommand}/${line + 1}`;
     const movements = noteMovements(note, { at: when, who: context.who, idOf });
     if (!movements.ok) return movements;

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import { reversalOf } from '../yard/movement.ts';
-import { noteName } from '../yard/note-movements.ts';
+import { noteStart } from '../yard/note-movements.ts';
 import { noteId, readNote } from './note-shapes.ts';
 import { command } from './procedure.ts';
 import { commandId } from './shapes.ts';
@@ -17,7 +17,10 @@ export const noteReverse = command({
     if (!read.ok) return read;
     const note = read.value;
     if (note.state !== 'booked')
-      return refuse(`note-${note.state}`, `${noteName(note)} is ${note.state}: there is nothing to reverse.`);
+      return refuse(
+        `note-${note.state}`,
+        `${noteStart(note)} is ${note.state}: there is nothing to reverse.`,
+      );
     const movements = await book.movements({ paper: id, limit: 1000 });
     const standing = movements.filter((each) => each.reverses === null && each.reversedBy === null);
     await book.appendMovements(

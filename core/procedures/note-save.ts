@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { type Answer, answer, refuse } from '../answer.ts';
 import type { BookReader } from '../book/book.ts';
-import { noteName } from '../yard/note-movements.ts';
+import { noteName, noteStart } from '../yard/note-movements.ts';
 import type { YardNote } from '../yard/note.ts';
 import { noteShape } from './note-shapes.ts';
 import { command } from './procedure.ts';
@@ -27,14 +27,14 @@ async function checkDraft(book: BookReader, note: YardNote): Promise<Answer<neve
   const notes = await book.notes();
   const before = notes.find(({ id }) => id === note.id);
   if (before !== undefined && before.state !== 'draft')
-    return refuse(`note-${before.state}`, `${noteName(before)} is ${before.state} and cannot be edited.`, {
+    return refuse(`note-${before.state}`, `${noteStart(before)} is ${before.state} and cannot be edited.`, {
       field: 'note',
       hint: 'Maybe reverse it and write it anew.',
     });
   if ((before?.version ?? 0) !== note.version)
     return refuse(
       'changed-meanwhile',
-      `${noteName(note)} is at version ${before?.version ?? 0}, and you edited version ${note.version}.`,
+      `${noteStart(note)} is at version ${before?.version ?? 0}, and you edited version ${note.version}.`,
       { field: 'note.version', hint: 'Maybe somebody else wrote on it: look at it again before you save.' },
     );
   const twin = notes.find(

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import { noteClaims } from '../yard/note-claims.ts';
-import { noteName } from '../yard/note-movements.ts';
+import { noteName, noteStart } from '../yard/note-movements.ts';
 import { claimShape, noteId, readNote } from './note-shapes.ts';
 import { command } from './procedure.ts';
 import { commandId } from './shapes.ts';
@@ -21,7 +21,7 @@ export const noteTold = command({
     if (!read.ok) return read;
     const note = read.value;
     if (note.state !== 'booked')
-      return refuse(`note-${note.state}`, `${noteName(note)} is ${note.state}: it has to be booked first.`);
+      return refuse(`note-${note.state}`, `${noteStart(note)} is ${note.state}: it has to be booked first.`);
     if (note.countedThere !== null)
       return refuse('told-already', `What the other end counted on ${noteName(note)} is entered already.`, {
         hint: 'Maybe a signed figure is to be added instead: it stands beside this one.',
@@ -29,7 +29,7 @@ export const noteTold = command({
     if (countedThere.length !== note.lines.length)
       return refuse(
         'lines-differ',
-        `${noteName(note)} has ${note.lines.length} lines, and ${countedThere.length} figures were given.`,
+        `${noteStart(note)} has ${note.lines.length} lines, and ${countedThere.length} figures were given.`,
         { field: 'countedThere' },
       );
     const told = { ...note, countedThere };

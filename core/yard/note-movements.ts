@@ -16,7 +16,7 @@ export interface NoteBooking {
  * Codes: note-booked, note-dropped, empty-note, not-counted (every line named), same-place.
  */
 export function noteMovements(note: YardNote, booking: NoteBooking): Answer<readonly Movement[]> {
-  const name = noteName(note);
+  const name = noteStart(note);
   if (note.state !== 'draft') return refuse(`note-${note.state}`, `${name} is ${note.state} already.`);
   if (note.lines.length === 0)
     return refuse('empty-note', `${name} has no lines.`, { field: 'lines', hint: 'Maybe enter what came.' });
@@ -34,6 +34,15 @@ export function noteMovements(note: YardNote, booking: NoteBooking): Answer<read
       return counted === null || counted === 0 ? [] : [movementOf(note, line, counted, booking, index)];
     }),
   );
+}
+
+/** When its pieces moved, where the truck's times tell: what comes when it came, what goes when it left. */
+export function noteMoment({
+  kind,
+  arrivedAt,
+  leftAt,
+}: Pick<YardNote, 'kind' | 'arrivedAt' | 'leftAt'>): string | null {
+  return isComing(kind) ? arrivedAt : (leftAt ?? arrivedAt);
 }
 
 function movementOf(
@@ -76,6 +85,12 @@ export function isComing(kind: NoteKind): boolean {
 
 function lineName({ component, owner }: NoteLine): string {
   return `${component} (${owner})`;
+}
+
+/** At the start of a sentence. */
+export function noteStart(note: Pick<YardNote, 'kind' | 'number'>): string {
+  const name = noteName(note);
+  return `${name.slice(0, 1).toUpperCase()}${name.slice(1)}`;
 }
 
 export function noteName({ kind, number }: Pick<YardNote, 'kind' | 'number'>): string {

@@ -92,7 +92,7 @@ describe('A booked note', () => {
       booking,
     );
     expect(refused).toMatchObject({
-      error: { message: 'delivery note D-7: nobody has counted LK (H1), P1 (H1).' },
+      error: { message: 'Delivery note D-7: nobody has counted LK (H1), P1 (H1).' },
     });
   });
 });

@@ -2,6 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCommand } from '../../../client/core.tsx';
+import { useTimeWords } from '../../../parts/job-time.ts';
 import { RefusalNote } from '../../../parts/notes.tsx';
 import { claimWords } from './note-words.ts';
 import type { NoteDesk } from './use-note.ts';
@@ -10,12 +11,13 @@ import { willMoveWords } from './will-move.ts';
 export function BookNote(props: { readonly desk: NoteDesk; readonly isNew: boolean }): ReactNode {
   const { desk, isNew } = props;
   const { moving, errors } = desk;
+  const words = useTimeWords();
   return (
     <section className="book-note" aria-label="Booking">
       <h2>Booking</h2>
       {moving.can ? (
         <>
-          <p>{willMoveWords(moving)}</p>
+          <p>{willMoveWords(moving, words.full)}</p>
           {moving.claims.length === 0 ? null : (
             <ul className="claims">
               {moving.claims.map((claim) => (

@@ -199,6 +199,10 @@ const howManyMissing = refuse('quantity-missing', 'How many is missing.');
 /** As people count: 61, 40 + 6, 12 x 20. A guess is not a count and moves nothing. */
 export function readPieces(text: string, component: string): Answer<number> {
   const read = readCounted(text, component, null);
+  if (!read.ok && read.error.code === 'count-unreadable')
+    return refuse(read.error.code, read.error.message, {
+      hint: 'Maybe write it like 61, 40 + 6 or 12 x 20.',
+    });
   if (!read.ok) return read;
   if (read.value.uncertainty === 0) return answer(read.value.quantity);
   return refuse('not-counted', `"${text.trim()}" is a guess: a note books what was counted.`, {
