@@ -23,6 +23,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'gangs', address: '/yard/gangs' },
   { name: 'gang-build', address: '/yard/gangs?add=open' },
   { name: 'lifting-gear', address: '/yard/gangs?show=gear&add=open' },
+  { name: 'tags', address: '/sheets/tags/all-gangs' },
   { name: 'containers', address: '/yard/gangs?show=containers&add=open' },
   { name: 'counts', address: '/yard/counts' },
   { name: 'count-start', address: '/yard/counts?start=spot' },
