@@ -15,7 +15,7 @@ import { ToldForm } from './told-form.tsx';
 export function BookedNote(props: { readonly read: Output<'note.read'> }): ReactNode {
   const { note, claims } = props.read;
   const movements = useMemo(
-    () => props.read.movements.map((row) => ({ ...row, change: null, quantityAfter: null })),
+    () => props.read.movements.map((row) => ({ ...row, change: null, quantityAfter: null, paperName: null })),
     [props.read.movements],
   );
   const words = useTimeWords();
