@@ -29,9 +29,12 @@ export const kindWords = { spot: 'spot check', location: 'whole place' } as cons
 export function differenceWords({
   difference,
   unclear,
-}: Pick<DifferenceLine, 'difference' | 'unclear'>): string {
+  state,
+}: Pick<DifferenceLine, 'difference' | 'unclear' | 'state'>): string {
+  if (state === 'waiting') return 'not counted yet';
+  if (state === 'differ') return 'counters differ';
   if (difference === 0) return unclear ? 'as booked, or not' : 'as booked';
-  const words = `${Math.abs(difference)} ${difference < 0 ? 'short' : 'over'}`;
+  const words = sizeWords(difference);
   return unclear ? `${words}, or not` : words;
 }
 

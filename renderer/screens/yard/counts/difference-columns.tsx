@@ -8,7 +8,7 @@ export function differenceColumns(
   isExplained: (line: DifferenceLine) => boolean,
 ): readonly Column<DifferenceLine>[] {
   const standing = (line: DifferenceLine): string => {
-    if (line.state === 'waiting') return 'not counted yet';
+    if (line.state === 'waiting') return '';
     if (line.recount === 'counters-differ') return 'count again';
     if (line.unclear && !isExplained(line)) return 'open the bag';
     if (isExplained(line))
@@ -29,7 +29,7 @@ export function differenceColumns(
       width: 190,
     },
     { id: 'place', header: 'Place', value: (line) => `${line.location}${line.owner === null ? '' : ` of ${line.owner}`}`, width: 90 },
-    { id: 'counted', header: 'Counted', value: (line) => line.stands?.quantity ?? -1, show: (line) => line.stands?.quantity ?? '', numeric: true, width: 80 },
+    { id: 'counted', header: 'Counted', value: (line) => line.stands?.quantity ?? -1, show: (line) => line.figures.length > 1 && line.stands === null ? line.figures.map((figure) => figure.quantity).join(' / ') : (line.stands?.quantity ?? ''), numeric: true, width: 80 },
     { id: 'booked', header: 'Booked', value: (line) => line.booked, show: (line) => (line.state === 'waiting' ? '' : line.booked), numeric: true, width: 76 },
     {
       id: 'difference',
@@ -83,6 +83,6 @@ export function differenceColumns(
   ]; // prettier-ignore
 }
 
-function size({ difference }: DifferenceLine): number {
-  return Math.abs(difference);
+function size({ difference, state }: DifferenceLine): number {
+  return state === 'counted' ? Math.abs(difference) : 0;
 }

@@ -24,11 +24,11 @@ export function DifferencePane(props: {
   readonly money: (cents: number) => string;
   readonly draft: DraftLine;
   readonly onDraft: (by: (old: DraftLine) => DraftLine) => void;
-  readonly onRecount: () => void;
+  readonly onRecount: (counter: 1 | 2) => void;
   readonly onClose: () => void;
 }): ReactNode {
   const { line, booked, draft } = props;
-  const title = `${line.component} at ${line.location}: ${line.state === 'waiting' ? 'not counted yet' : differenceWords(line)}`;
+  const title = `${line.component} at ${line.location}: ${differenceWords(line)}`;
   return (
     <SidePane title={title} className="difference-pane" onClose={props.onClose}>
       <Facts line={line} money={props.money} />
@@ -36,9 +36,11 @@ export function DifferencePane(props: {
         <p className="note note-caution">
           <span className="note-word">Count again</span>
           <span>{recountWords[line.recount]}</span>
-          <button type="button" onClick={props.onRecount}>
-            Count it again
-          </button>
+          {line.figures.map(({ counter }) => (
+            <button key={counter} type="button" onClick={() => props.onRecount(counter)}>
+              {line.figures.length > 1 ? `Counter ${counter} counts again` : 'Count it again'}
+            </button>
+          ))}
         </p>
       )}
       {booked === undefined ? (
@@ -72,7 +74,7 @@ function Facts(props: {
     .filter(([pieces]) => pieces > 0)
     .map(([pieces, what]) => ` − ${pieces} ${what}`)
     .join('')} = ${bases.expectedInYard}`;
-  const hasDifference = line.difference !== 0;
+  const hasDifference = line.state === 'counted' && line.difference !== 0;
   const facts: readonly (readonly [string, ReactNode])[] = [
     ['Component', line.name],
     ...line.figures.map(

@@ -107,7 +107,12 @@ export function DifferencesView(props: { readonly id: string }): ReactNode {
           onDraft={(by) =>
             edit((old) => ({ ...old, [lineKeyOf(chosen)]: by(old[lineKeyOf(chosen)] ?? beginLine(chosen)) }))
           }
-          onRecount={() => change({ do: 'enter', line: lineKeyOf(chosen) }, { step: true })}
+          onRecount={(counter) =>
+            change(
+              { do: 'enter', line: lineKeyOf(chosen), counter: counter === 2 ? '2' : null },
+              { step: true },
+            )
+          }
           onClose={close}
         />
       )}
