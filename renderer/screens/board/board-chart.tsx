@@ -13,6 +13,7 @@ import type { Move, Whatif } from './board-types.ts';
 import { CurveRow } from './curve-row.tsx';
 import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
+import { FigureRow } from './figure-row.tsx';
 import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
 import { desk, fitted, type Metrics, narrow, onPaper, type RowMetrics, wall, wallNear } from './metrics.ts';
 import { PourRows } from './pour-rows.tsx';
@@ -137,6 +138,7 @@ const ChartFoot = memo(function ChartFoot(
     <>
       <CrewRow scale={scale} crew={board.job.crew} text={metrics.text} />
       <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
+      <FigureRow scale={scale} notes={board.yardNotes} />
       {component === null || !props.withCurve ? null : (
         <CurveRow
           job={board.job.code}

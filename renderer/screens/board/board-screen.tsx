@@ -7,6 +7,7 @@ import { useAddressQuery } from '../../client/query.ts';
 import { useJob } from '../../parts/job.tsx';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
+import { YardStrip } from '../../parts/yard-strip.tsx';
 import { addDays, mondayOf } from '../../parts/zoned.ts';
 import { BoardChart } from './board-chart.tsx';
 import { BoardHead } from './board-head.tsx';
@@ -98,6 +99,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
       <BoardTools view={view} home={home} today={today !== null} onChange={change}>
         <MoveField pours={pours} onMoves={propose} onKeep={moves.keep} proposed={moves.moves.length > 0} />
       </BoardTools>
+      <YardStrip notes={board.yardNotes} words={words} />
       <div className="screen-body">
         <BoardChart
           model={model}

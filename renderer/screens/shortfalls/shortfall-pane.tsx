@@ -4,8 +4,10 @@ import { type ReactNode, useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
 import { useCore } from '../../client/core.tsx';
-import type { TimeWords } from '../../parts/time-words.ts';
+import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
+import type { YardNote } from '../../parts/yard-note-words.ts';
+import { YardNoteLink } from '../../parts/yard-strip.tsx';
 import { useEscape } from '../../parts/use-escape.ts';
 import { addDays, mondayOf } from '../../parts/zoned.ts';
 import type { Board } from '../board/board-types.ts';
@@ -20,6 +22,8 @@ export function ShortfallPane(props: {
   readonly board: Board;
   readonly words: TimeWords;
   readonly currency: string;
+  /** What the yard changes that bears on it. */
+  readonly notes: readonly YardNote[];
   readonly onClose: () => void;
 }): ReactNode {
   const { shortfall, words } = props;
@@ -42,8 +46,19 @@ export function ShortfallPane(props: {
       <p>{spanWords(shortfall.from, shortfall.to, words)}</p>
       <p className="soft">
         {shortfall.held} held of {shortfall.stock} in stock and ready. The figure rests on:{' '}
-        {restsOnWords(shortfall.restsOn)}.
+        {restsOnWords(shortfall.restsOn)}
+        {shortfall.restsOnDate === null ? '' : `, ${dateWords(shortfall.restsOnDate)}`}
+        {shortfall.restsOnOld ? ', which is old' : ''}.
       </p>
+      {props.notes.length === 0 ? null : (
+        <ul className="yard-bears">
+          {props.notes.map((note) => (
+            <li key={`${note.kind} ${note.paper?.id ?? ''} ${note.since ?? ''} ${note.until ?? ''}`}>
+              <YardNoteLink note={note} words={words} />
+            </li>
+          ))}
+        </ul>
+      )}
       <PaneCurve shortfall={shortfall} board={props.board} words={words} />
       <section className="pane-part">
         <h3>Way out</h3>

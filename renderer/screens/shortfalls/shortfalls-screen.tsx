@@ -9,6 +9,7 @@ import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { type TimeWords, timeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { YardList, YardStrip } from '../../parts/yard-strip.tsx';
 import { ShortfallPane } from './shortfall-pane.tsx';
 import { daysOf, hireWords, holderWords, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
 import { TightList } from './tight-list.tsx';
@@ -40,7 +41,7 @@ export function ShortfallsScreen(): ReactNode {
   if (list.data === undefined || board.data === undefined || words === null) {
     return <Waiting what="Planning the job …" />;
   }
-  const { shortfalls, tightest } = list.data;
+  const { shortfalls, tightest, yardNotes } = list.data;
   const id = query.get('short');
   const chosen = shortfalls.find((one) => one.id === id);
   const select = (short: string | null): void => change({ short });
@@ -55,6 +56,7 @@ export function ShortfallsScreen(): ReactNode {
           </span>
         ) : null}
       </header>
+      <YardStrip notes={yardNotes} words={words} />
       <div className="screen-body">
         <div className="pane grow shortfalls">
           {shortfalls.length === 0 ? (
@@ -73,6 +75,7 @@ export function ShortfallsScreen(): ReactNode {
               filterLabel="Filter"
             />
           )}
+          <YardList notes={yardNotes} words={words} />
           <TightList tightest={tightest} words={words} />
         </div>
         {chosen === undefined ? null : (
@@ -81,6 +84,7 @@ export function ShortfallsScreen(): ReactNode {
             board={board.data}
             words={words}
             currency={currency}
+            notes={yardNotes.filter((note) => note.shortfalls.includes(chosen.id))}
             onClose={() => select(null)}
           />
         )}

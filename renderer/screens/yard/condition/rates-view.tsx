@@ -86,7 +86,7 @@ function columnsOf(): readonly Column<RateRow>[] {
     },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 190 },
     { id: 'turns', header: 'Turns', value: (row) => row.turns, numeric: true, width: 70 },
-    { id: 'pieces', header: 'Came back of', value: (row) => row.pieces, numeric: true, width: 110 },
+    { id: 'pieces', header: 'Expected back', value: (row) => row.pieces, numeric: true, width: 110 },
     { id: 'lost', header: 'Lost', value: (row) => row.lost, numeric: true, width: 70 },
     { id: 'damaged', header: 'Damaged', value: (row) => row.damaged, numeric: true, width: 90 },
     { id: 'rate', header: 'Rate a turn', value: (row) => rateWords(row.used), width: 150 },

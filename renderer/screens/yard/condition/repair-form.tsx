@@ -139,7 +139,7 @@ function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: Jo
           onChange={(due) => edit({ due })}
         />
         <PlaceSelect
-          label="Send them to"
+          label="Send them to (else they stay)"
           value={draft.sendTo}
           kinds={['repair']}
           error={error('sendTo')}
