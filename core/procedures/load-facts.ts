@@ -40,6 +40,10 @@ export async function linesOfNote(book: BookReader, note: YardNote): Promise<rea
   ];
 }
 
+/** More than this is a day's work for a fleet, and no list of loads. */
+const mostThings = 600;
+
+/** Codes: unknown-component, unknown-container, unknown-gang, gang-not-whole, too-many-things. */
 export async function readLoadFacts(
   book: BookReader,
   lines: readonly ToSend[],
@@ -67,6 +71,8 @@ export async function readLoadFacts(
       const size = laidSize(piece, bundle);
       sizes.set(piece.code, size);
       names[piece.code] = piece.name;
+      const bundles = Math.ceil(line.quantity / size.pieces);
+      if (layers.length + bundles > mostThings) return tooMany(layers.length + bundles);
       layers.push(...bundlesOf({ piece, quantity: line.quantity, stop: line.stop }, size, trucks));
     } else if ('container' in line) {
       const container = containers.find((each) => each.code === line.container);
@@ -87,7 +93,15 @@ export async function readLoadFacts(
       layers.push(layer.value.layer);
     }
   }
-  return answer({ layers, sizes, names });
+  return layers.length > mostThings ? tooMany(layers.length) : answer({ layers, sizes, names });
+}
+
+function tooMany(things: number): Answer<never> {
+  return refuse(
+    'too-many-things',
+    `${things} bundles, boxes and wholes are to go; loads are made for up to ${mostThings} at a time.`,
+    { field: 'lines', hint: 'Maybe make them in two parts.' },
+  );
 }
 
 function gangOf(

@@ -14,7 +14,7 @@ interface Deck {
 }
 
 const cabMm = 12;
-const gapMm = 7;
+const gapMm = 9;
 const wordHeightMm = 2.6;
 
 export function loadDrawing(stacks: readonly DrawnStack[], deck: Deck, units: SheetUnits): SheetElement {
@@ -29,11 +29,11 @@ export function loadDrawing(stacks: readonly DrawnStack[], deck: Deck, units: Sh
   const left = cabMm + 2;
   const [length, high, wide] = [paper(deck.deckLengthNm), paper(deck.stackHeightNm), paper(deck.deckWidthNm)];
   const drawn: SheetNode[] = [];
-  let top = 4;
+  let top = 5;
   for (const [lane, boxes] of sides.entries()) {
     const deckAt = top + high;
     drawn.push(
-      text(left + length / 2, top - 1.5, 'dim-words', sideWords(lane, sides.length)),
+      text(left + length / 2, top - 2.2, 'dim-words', sideWords(lane, sides.length)),
       el('rect', { class: 'load-room', x: mm(left), y: mm(top), width: mm(length), height: mm(high) }),
       ...boxes.flatMap((box) =>
         drawBox(box, left + paper(box.xNm), deckAt - paper(box.yNm + box.acrossNm), paper),
@@ -43,7 +43,7 @@ export function loadDrawing(stacks: readonly DrawnStack[], deck: Deck, units: Sh
     top = deckAt + gapMm;
   }
   drawn.push(
-    text(left + length / 2, top - 1.5, 'dim-words', 'from above: numbers of the stacks'),
+    text(left + length / 2, top - 2.2, 'dim-words', 'from above: numbers of the stacks'),
     el('rect', { class: 'load-deck', x: mm(left), y: mm(top), width: mm(length), height: mm(wide) }),
     text(left - 6, top + wide / 2, 'dim-words', 'cab'),
     ...above.flatMap((box) => {

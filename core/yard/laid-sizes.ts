@@ -60,7 +60,7 @@ export const laidKinds: Readonly<Record<string, BundledKind | BoxedKind>> = {
 /** A box for what is small: locks, bolts, ties, shoes, hooks. Filled to about a weight, not to the brim. */
 export const laidBox = {
   lengthNm: 48 * inchNm,
-  widthNm: 40 * inchNm,
+  widthNm: 36 * inchNm,
   heightNm: 28 * inchNm,
   contentGrams: Math.round(1000 * poundGrams),
 } as const;

@@ -33,20 +33,47 @@ const orders: readonly ((one: LoadLayer, other: LoadLayer) => number)[] = [
   (one, other) => other.stop - one.stop || other.heightNm - one.heightNm || lowestFirst(one, other),
 ];
 
-/** The fewest loads of all orders tried. Each thing must fit on one of the trucks by itself. */
+/** Mixed orders for few things; fewer for many, so that an answer takes about a second at the most. */
+const mostShuffles = 60;
+const shuffledThings = 12_000;
+
+/**
+ * The fewest loads of all orders tried; none is tried any more once there are as few as `least`.
+ * @param layers each must fit on one of the trucks by itself
+ */
 export function loadsByRule<D extends Deck>(
   layers: readonly LoadLayer[],
   trucks: readonly D[],
+  least: number,
 ): readonly OpenLoad<D>[] {
-  let best: readonly OpenLoad<D>[] | undefined;
-  for (const order of orders) {
-    const sorted = [...layers].sort(order);
+  let best: readonly OpenLoad<D>[] = [];
+  for (const sorted of everyOrder(layers))
     for (const first of trucks) {
+      if (best.length > 0 && best.length <= least) return best;
       const loads = firstFit(sorted, [first, ...trucks]);
-      if (best === undefined || loads.length < best.length) best = loads;
+      if (best.length === 0 || loads.length < best.length) best = loads;
     }
+  return best;
+}
+
+/** The orders of the rule, then mixed ones: the last stop always first, the same mixtures for the same things. */
+function* everyOrder(layers: readonly LoadLayer[]): Generator<readonly LoadLayer[]> {
+  for (const order of orders) yield [...layers].sort(order);
+  const sorted = [...layers].sort(lowestFirst);
+  const shuffles = Math.min(mostShuffles, Math.floor(shuffledThings / Math.max(1, layers.length)));
+  for (let shuffle = 1; shuffle <= shuffles; shuffle += 1) {
+    const keys = new Map(sorted.map((layer, index) => [layer, mixed(index, shuffle)]));
+    yield [...sorted].sort(
+      (one, other) => other.stop - one.stop || (keys.get(one) ?? 0) - (keys.get(other) ?? 0),
+    );
   }
-  return best ?? [];
+}
+
+/** A number that looks like chance and is none: mixing by large odd factors (common practice, from memory). */
+function mixed(index: number, shuffle: number): number {
+  const started = Math.imul(index + 1, 0x9e37_79b1) ^ Math.imul(shuffle, 0x85eb_ca6b);
+  const once = Math.imul(started ^ (started >>> 15), 0xc2b2_ae35);
+  return (once ^ (once >>> 13)) >>> 0;
 }
 
 function firstFit<D extends Deck>(sorted: readonly LoadLayer[], trucks: readonly D[]): OpenLoad<D>[] {

@@ -38,7 +38,7 @@ export function proposeLoading(layers: readonly LoadLayer[], trucks: readonly Tr
     .map((layer) => ({ layer, passes: leastPassed(layer, trucks) }));
   const bound = atLeast(fitting, trucks);
   const least = Math.max(bound.byWeight, bound.byDeck, fitting.length === 0 ? 0 : 1);
-  const byRule = loadsByRule(fitting, trucks);
+  const byRule = loadsByRule(fitting, trucks, least);
   const triesAll = byRule.length > least && fitting.length <= mostTriedExactly;
   const found: readonly { readonly truck: Truck; readonly rows: readonly Row[] }[] =
     (triesAll ? fewestLoads(fitting, trucks, byRule.length) : undefined) ?? byRule;
@@ -79,7 +79,7 @@ function inSmallest(
 function onOne(layers: readonly LoadLayer[], truck: Truck): readonly Row[] | undefined {
   if (layers.length <= mostTriedExactly) return arrange(layers, truck);
   if (layers.some((layer) => passedAlone(layer, truck).length > 0)) return undefined;
-  const [load, ...others] = loadsByRule(layers, [truck]);
+  const [load, ...others] = loadsByRule(layers, [truck], 1);
   return others.length === 0 ? load?.rows : undefined;
 }
 

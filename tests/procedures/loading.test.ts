@@ -291,6 +291,8 @@ describe('loads', () => {
     expect(await host.refused('load.propose', { lines: [], trucks: ['T9'] })).toBe('unknown-truck');
     const strange = [{ component: 'NOPE', quantity: 1, stop: 1 }];
     expect(await host.refused('load.propose', { lines: strange, trucks: ['T1'] })).toBe('unknown-component');
+    const many = [{ component: 'P836', quantity: 100_000, stop: 1 }];
+    expect(await host.refused('load.propose', { lines: many, trucks: ['T1'] })).toBe('too-many-things');
     const box = [{ container: 'NOPE', stop: 1 }];
     expect(await host.refused('load.propose', { lines: box, trucks: ['T1'] })).toBe('unknown-container');
     const gang = [{ gang: 'NOPE', stop: 1 }];

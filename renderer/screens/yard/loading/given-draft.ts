@@ -9,8 +9,9 @@ export interface GivenRow {
   readonly name: string;
   readonly owner: string;
   readonly condition: PickList['places'][number]['lines'][number]['condition'];
-  /** As listed at this place; 0 for what is short everywhere. */
+  /** As listed at this place; 0 for what is short. */
   readonly listed: number;
+  readonly missing: number;
 }
 
 export interface GivenDraft {

@@ -5,7 +5,7 @@ import { Link } from 'wouter';
 import { useCommand, useCore } from '../../../client/core.tsx';
 import { ComponentField } from '../component-field.tsx';
 import { FieldError } from '../field.tsx';
-import { errorFor, FormEnd, PlaceSelect, SelectField, TextField } from '../gangs/form-parts.tsx';
+import { errorFor, FormEnd, looseKinds, PlaceSelect, TextField } from '../gangs/form-parts.tsx';
 import { useKept } from '../gangs/use-kept.ts';
 import { emptyGiven, type GivenDraft, givenRows, type GivenRow, readGiven } from './given-draft.ts';
 import { GivenTold } from './given-told.tsx';
@@ -36,6 +36,7 @@ export function GivenForm({ list }: { readonly list: PickList }): ReactNode {
       ...(draft.number.trim() === ''
         ? { 'note.number': { message: 'The number of the note is missing.' } }
         : {}),
+      ...(from === '' ? { 'note.from': { message: 'Where it comes from is missing.' } } : {}),
       ...(to === '' ? { 'note.to': { message: 'Where it goes to is missing.' } } : {}),
       ...(lines.length === 0 && errors.length === 0 ? { lines: { message: 'Nothing was given.' } } : {}),
       ...Object.fromEntries(errors.map(({ field, message }) => [field, { message }])),
@@ -76,10 +77,10 @@ export function GivenForm({ list }: { readonly list: PickList }): ReactNode {
           error={error('note.number')}
           onChange={(number) => edit({ number })}
         />
-        <SelectField
+        <PlaceSelect
           label="From"
           value={from}
-          options={list.places.map(({ location, name }) => [location, `${location} · ${name}`] as const)}
+          kinds={looseKinds}
           error={error('note.from')}
           onChange={(place) => edit({ from: place })}
         />
@@ -155,7 +156,7 @@ function GivenLine(props: {
       <tr>
         <td>
           <b>
-            {row.listed} {row.component}
+            {row.listed === 0 ? row.missing : row.listed} {row.component}
           </b>{' '}
           <span className="soft">
             {row.name}, {row.owner}
