@@ -4,6 +4,7 @@ import type { BookReader } from '../book/book.ts';
 import { type SheetTag, tagSheet } from '../sheets/tag-sheet.ts';
 import { formatLength, type UnitSystem } from '../units/length-format.ts';
 import { formatWeight } from '../units/weight.ts';
+import type { Job } from '../plan/pours.ts';
 import type { Container } from '../yard/container.ts';
 import type { Gang } from '../yard/gang.ts';
 import { scanCode } from '../yard/scan-code.ts';
@@ -38,9 +39,16 @@ export const sheetTags = query({
         field: 'id',
         hint: 'Maybe all-gangs or all-containers is meant.',
       });
-    return answer(asData(tagSheet(all ?? `Tag ${id}`, tags, units)));
+    return answer(asData(tagSheet(all ?? `Tag ${id}`, tags, { job: jobWords(gangs, jobs), units })));
   },
 });
+
+/** The jobs that the gangs are built for; the book's own where none is named and it holds one. */
+function jobWords(gangs: readonly Gang[], jobs: readonly Job[]): string {
+  const named = new Set(gangs.map((each) => each.last.job));
+  const those = jobs.filter((each) => named.has(each.code) || jobs.length === 1);
+  return those.length === 0 ? 'none named' : those.map((each) => `${each.code} ${each.name}`).join(', ');
+}
 
 const handWords = { left: 'left', right: 'right', symmetrical: 'either' } as const;
 

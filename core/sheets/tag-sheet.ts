@@ -3,6 +3,7 @@
 import type { UnitSystem } from '../units/length.ts';
 import { cautionsPart, tagCautions } from './cautions.ts';
 import { el, of, printedHere, type Sheet, type SheetElement } from './node.ts';
+import { paperHead } from './paper-head.ts';
 import { qrMark } from './qr-mark.ts';
 
 export interface SheetTag {
@@ -23,16 +24,30 @@ const kindWords: Readonly<Record<SheetTag['kind'], string>> = { gang: 'Gang', co
 /** Millimetres: read by a phone from two or three steps away; common practice, no source. */
 const qrMm = 44;
 
-/** @param title of one tag, or of all of a kind */
-export function tagSheet(title: string, tags: readonly SheetTag[], units: UnitSystem): Sheet {
+/**
+ * Tags first, so that two stand whole on a page; what else a sheet says comes after them.
+ * @param title of one tag, or of all of a kind
+ */
+export function tagSheet(
+  title: string,
+  tags: readonly SheetTag[],
+  where: { readonly job: string; readonly units: UnitSystem },
+): Sheet {
   const tree = of(
     'article',
-    `sheet sheet-${units}`,
+    `sheet sheet-${where.units}`,
     ...tags.map(tagPart),
     ...(tags.length === 0 ? [of('p', 'no-tags', 'There is nothing to tag yet.')] : []),
+    paperHead({
+      kind: 'Tags',
+      code: String(tags.length),
+      name: title,
+      cells: [['Job', where.job]],
+      under: 'A tag is superseded once its gang is built anew or re-ganged: print it again.',
+    }),
     cautionsPart(tagCautions),
   );
-  return { title, foot: title, tree };
+  return { title, foot: `${title} · ${where.job}`, tree };
 }
 
 function tagPart(tag: SheetTag): SheetElement {
@@ -46,7 +61,7 @@ function tagPart(tag: SheetTag): SheetElement {
         'div',
         'tag-names',
         of('p', 'tag-kind', kindWords[tag.kind]),
-        of('h1', `tag-code tag-${sizeOf(tag.code)}`, tag.code),
+        of('h2', `tag-code tag-${sizeOf(tag.code)}`, tag.code),
         of('p', 'tag-name', tag.name),
       ),
       qrMark(tag.scan, qrMm),

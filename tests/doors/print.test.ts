@@ -10,8 +10,6 @@ const paperPx = 1200;
 /** "Wed 11 Mar 2026 07:00", on sheets with the name behind it. */
 const printedAt = /^\w{3} \d+ \w{3} \d{4} \d\d:\d\d(?: by tester)?$/u;
 const deciding = ['board', 'shortfalls', 'design', 'design-on-side', 'pours', 'pour'];
-/** Sheets have a head and cautions of their own. */
-const sheets = ['assembly-sheet', 'pick-sheet'];
 
 describe('printing', () => {
   doorTest(
@@ -29,7 +27,8 @@ describe('printing', () => {
           await goToScreen(page, address);
           expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
           await page.emulateMedia({ media: 'print' });
-          const isSheet = sheets.includes(name);
+          // Sheets have a head and cautions of their own.
+          const isSheet = address.startsWith('/sheets/');
           const head = page.locator(isSheet ? '.sh-sheet-head' : '.title-block');
           await head.getByText(printedAt).waitFor();
           const seen = await page.evaluate(() => ({

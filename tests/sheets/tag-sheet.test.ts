@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { type SheetTag, tagSheet } from '../../core/sheets/tag-sheet.ts';
 import { readScanCode, scanCode } from '../../core/yard/scan-code.ts';
-import { withTag, wordsOf } from './read-tree.ts';
+import { withClass, withTag, wordsOf } from './read-tree.ts';
 
 const tag = (code: string, more: Partial<SheetTag> = {}): SheetTag => ({
   code,
@@ -16,7 +16,10 @@ const tag = (code: string, more: Partial<SheetTag> = {}): SheetTag => ({
 
 describe('a sheet of tags', () => {
   test('two tags: two codes that a scanner reads as the tags that stand beside them', () => {
-    const sheet = tagSheet('Tags of all gangs', [tag('GA-1'), tag('GÄ 2')], 'us');
+    const sheet = tagSheet('Tags of all gangs', [tag('GA-1'), tag('GÄ 2')], {
+      job: 'TB26 Basin',
+      units: 'us',
+    });
     const codes = withTag(sheet.tree, 'svg').map((mark) =>
       (mark.attributes['aria-label'] ?? '').replace('QR code ', ''),
     );
@@ -24,7 +27,7 @@ describe('a sheet of tags', () => {
       { ok: true, value: { kind: 'gang', job: 'TB26', code: 'GA-1' } },
       { ok: true, value: { kind: 'gang', job: 'TB26', code: 'GÄ 2' } },
     ]);
-    expect(withTag(sheet.tree, 'h1').map(wordsOf)).toEqual(['GA-1', 'GÄ 2']);
+    expect(withClass(sheet.tree, 'tag-code').map(wordsOf)).toEqual(['GA-1', 'GÄ 2']);
     const words = wordsOf(sheet.tree);
     for (const part of ['1,704 lb', 'Nobody on or under it', 'Planning aid only', 'pick sheet'])
       expect(words).toContain(part);
@@ -37,11 +40,16 @@ describe('a sheet of tags', () => {
     ['TANK-WALL-1', 'long'],
     ['TANK-WALL-EAST-SIDE-1', 'longest'],
   ])('the tag %s is set as %s', (code, size) => {
-    const [heading] = withTag(tagSheet('Tag', [tag(code)], 'metric').tree, 'h1');
+    const [heading] = withClass(
+      tagSheet('Tag', [tag(code)], { job: 'none named', units: 'metric' }).tree,
+      'tag-code',
+    );
     expect(heading?.attributes.class).toContain(`sh-tag-${size}`);
   });
 
   test('without a tag it says so', () => {
-    expect(wordsOf(tagSheet('Tags of all containers', [], 'us').tree)).toContain('nothing to tag yet');
+    expect(
+      wordsOf(tagSheet('Tags of all containers', [], { job: 'TB26 Basin', units: 'us' }).tree),
+    ).toContain('nothing to tag yet');
   });
 });
