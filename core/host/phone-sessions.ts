@@ -31,7 +31,8 @@ export class PhoneSessions {
     const secret = randomBytes(32).toString('base64url');
     const session = { id: randomUUID(), name, since: at, lastSeen: at, entries: 0, lines: 0 };
     this.#held = [...this.#held, { session, secret, until: this.#elapsedMs() + sessionMs }];
-    return setCookie(cookieName(port), secret);
+    // Kept by the phone when its browser is closed, which phones do of their own accord.
+    return `${setCookie(cookieName(port), secret)}; Max-Age=${sessionMs / 1000}`;
   }
 
   of(headers: IncomingHttpHeaders, port: number): PhoneSession | null {

@@ -7,7 +7,13 @@ import path from 'node:path';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { _electron, chromium } from 'playwright-core';
-import type { Browser, BrowserContextOptions, ElectronApplication, Page } from 'playwright-core';
+import type {
+  Browser,
+  BrowserContext,
+  BrowserContextOptions,
+  ElectronApplication,
+  Page,
+} from 'playwright-core';
 import { electronExecutable } from '../../electron/choose-door.ts';
 import { display, displayMissing } from './display.ts';
 
@@ -154,6 +160,18 @@ async function openLocal(options: DoorOptions): Promise<OpenDoor> {
 
 export async function startBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath: browserFile, args: [...browserFlags] });
+}
+
+/** A browser of the size of a phone, whose storage is in `profile` and outlives it. */
+export async function startPhone(profile: string): Promise<BrowserContext> {
+  return chromium.launchPersistentContext(profile, {
+    executablePath: browserFile,
+    args: [...browserFlags],
+    viewport: { width: 390, height: 844 },
+    deviceScaleFactor: 2,
+    hasTouch: true,
+    isMobile: true,
+  });
 }
 
 export interface LocalServer {

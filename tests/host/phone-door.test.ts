@@ -93,7 +93,7 @@ describe('the code', () => {
     const code = digits();
     const got = await call('phone.sign-in', { code, name: 'Ray' });
     expect(got.headers['set-cookie']?.[0]).toMatch(
-      /^regang-phone-\d+=[\w-]{43}; HttpOnly; SameSite=Strict; Path=\/$/u,
+      /^regang-phone-\d+=[\w-]{43}; HttpOnly; SameSite=Strict; Path=\/; Max-Age=57600$/u,
     );
     expect((await call('phone.sign-in', { code, name: 'Ann' })).answered.error?.code).toBe('no-code');
     expect((await stateAfter('phone.state')).door?.code).toEqual({ state: 'used' });

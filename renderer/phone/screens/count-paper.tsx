@@ -1,6 +1,6 @@
 // A ticket or a count on the phone: each gang with where it goes in the largest type, then its lines in the order of
 // the paper. A line opens at the foot, within reach of a thumb.
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useCallback, useState } from 'react';
 import { addresses } from '../address.ts';
 import type { CountGroup, CountLine } from '../counting/figures.ts';
 import { findLine, lineKey, shownGroups } from '../counting/shown.ts';
@@ -8,6 +8,7 @@ import type { KeptPaper, Paper } from '../kept/kept.ts';
 import { useKept } from '../kept/state.ts';
 import { useConnection } from '../sending/connection.ts';
 import { readPaper } from '../sending/sender.ts';
+import { useEvery } from '../sending/use-every.ts';
 import { Head } from './head.tsx';
 import { LineRow } from './line-row.tsx';
 import { LineSheet } from './line-sheet.tsx';
@@ -21,15 +22,12 @@ export function CountPaper(props: { readonly paperKey: string }): ReactNode {
   const connection = useConnection();
   const paper = kept.papers.find(({ key }) => key === props.paperKey);
   const [why, setWhy] = useState<string | null>(null);
-  useEffect(() => {
-    const read = (): void =>
-      void readPaper(paperOfKey(props.paperKey)).then((outcome) =>
-        setWhy(outcome.came === 'refused' ? outcome.refusal.message : null),
-      );
-    read();
-    const timer = setInterval(read, everyMs);
-    return () => clearInterval(timer);
+  const read = useCallback((): void => {
+    void readPaper(paperOfKey(props.paperKey)).then((outcome) =>
+      setWhy(outcome.came === 'refused' ? outcome.refusal.message : null),
+    );
   }, [props.paperKey]);
+  useEvery(read, everyMs);
   if (paper === undefined)
     return (
       <main className="phone-screen">

@@ -19,6 +19,7 @@ import type { EntryLine, KeptPaper } from '../kept/kept.ts';
 import { keptNow } from '../kept/state.ts';
 import { conditionWords, standsWords } from './line-words.ts';
 import { NumberPad } from './number-pad.tsx';
+import { Refusal } from './refusal.tsx';
 
 /** Taps go one after another, each on what the one before has left. */
 let tapping: Promise<void> = Promise.resolve();
@@ -72,9 +73,7 @@ export function LineSheet(props: {
         </p>
       )}
       {failed === null ? null : (
-        <p className="refusal" role="alert">
-          <strong>Not kept on this phone:</strong> {failed}
-        </p>
+        <Refusal refusal={{ code: 'not-kept', message: 'Not kept on this phone.', hint: failed }} isNew />
       )}
       <fieldset className="conditions">
         <legend className="visually-hidden">Condition</legend>

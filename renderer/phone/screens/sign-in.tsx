@@ -10,6 +10,7 @@ import { callDoor } from '../sending/door.ts';
 import { readWork, sendAll } from '../sending/sender.ts';
 import { Head } from './head.tsx';
 import { OfflineWords } from './offline-words.tsx';
+import { Refusal } from './refusal.tsx';
 
 const notReached: KeptRefusal = {
   code: 'unreachable',
@@ -80,11 +81,7 @@ export function SignIn(props: { readonly code: string }): ReactNode {
           />
         </label>
         <p className="soft">It stands beside everything you enter.</p>
-        {refusal === null ? null : (
-          <p className="refusal" role="alert">
-            <strong>{refusal.message}</strong> {refusal.hint}
-          </p>
-        )}
+        {refusal === null ? null : <Refusal refusal={refusal} isNew />}
         <button type="submit" className="primary wide" disabled={isBusy}>
           {isBusy ? 'Signing in …' : 'Sign in'}
         </button>

@@ -2,16 +2,22 @@
 // to say.
 import { type ReactNode, useState } from 'react';
 import { addresses } from '../address.ts';
+import { otherTickets } from '../counting/other-tickets.ts';
 import { linesOnPaper, linesWords } from '../counting/pending.ts';
 import { takeBack, throwAway, turnBatch } from '../kept/entries.ts';
 import type { Batch, Paper } from '../kept/kept.ts';
 import { useKept } from '../kept/state.ts';
-import { sendAll } from '../sending/sender.ts';
+import { askWork, sendAll } from '../sending/sender.ts';
+import { useEvery } from '../sending/use-every.ts';
 import { Head } from './head.tsx';
 import { conditionWords } from './line-words.ts';
+import { Refusal } from './refusal.tsx';
+
+const everyMs = 10_000;
 
 export function Unsent(): ReactNode {
   const { batches } = useKept();
+  useEvery(askWork, everyMs);
   const refused = batches.filter(({ state }) => state === 'refused');
   const late = batches.filter(({ state }) => state === 'late');
   return (
@@ -35,11 +41,10 @@ export function Unsent(): ReactNode {
 
 function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
   const { id, paper, lines, state, refusal } = batch;
-  const { work } = useKept();
+  const kept = useKept();
   const count = linesWords(linesOnPaper([batch]));
   const [isSure, setSure] = useState(false);
-  const onTicket = work?.tickets.find((ticket) => ticket.id === paper.id) !== undefined;
-  const lateTicket = work?.tickets.find(({ follows }) => follows?.id === paper.id);
+  const others = otherTickets(kept, batch);
   const take = async (on: Paper): Promise<void> => {
     await takeBack(id, on);
     location.hash = addresses.paper(on.key);
@@ -50,11 +55,7 @@ function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
       <h3>
         {paper.name}: {count}
       </h3>
-      {refusal === null ? null : (
-        <p className="refusal">
-          <strong>{refusal.message}</strong> {refusal.hint}
-        </p>
-      )}
+      {refusal === null ? null : <Refusal refusal={refusal} />}
       <ul>
         {lines.map((line) => (
           <li key={JSON.stringify([line.group, line.component, line.owner, line.condition, line.extra])}>
@@ -64,23 +65,11 @@ function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
         ))}
       </ul>
       <div className="sheet-actions">
-        {lateTicket === undefined ? null : (
-          <button
-            type="button"
-            className="primary"
-            onClick={() =>
-              open({
-                key: `ticket ${lateTicket.id}`,
-                kind: 'ticket',
-                id: lateTicket.id,
-                name: lateTicket.name,
-                counter: 1,
-              })
-            }
-          >
-            Count them on {lateTicket.name}
+        {others.map((other) => (
+          <button key={other.key} type="button" className="primary" onClick={() => open(other)}>
+            Count them on {other.name}
           </button>
-        )}
+        ))}
         {state === 'refused' ? (
           <>
             <button type="button" onClick={() => open(paper)}>
@@ -92,7 +81,7 @@ function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
             >
               Send again as they are
             </button>
-            {paper.kind === 'ticket' && !onTicket ? (
+            {paper.kind === 'ticket' ? (
               <button type="button" onClick={() => void turnBatch(id, ['refused'], 'late')}>
                 Keep as late finds
               </button>
@@ -114,7 +103,7 @@ function BatchCard({ batch }: { readonly batch: Batch }): ReactNode {
           </button>
         )}
       </div>
-      {state === 'late' && lateTicket === undefined ? (
+      {state === 'late' && others.length === 0 ? (
         <p className="soft">
           They wait for a second ticket: it is made where the app is open, on {paper.name}, and then stands
           here.

@@ -1,10 +1,12 @@
 // What can be counted: the open strip tickets of the job, each with where its gangs go, and the open counts.
-import { type ReactNode, useEffect, useState } from 'react';
+import { type ReactNode, useState } from 'react';
 import { addresses } from '../address.ts';
-import { unsentLines } from '../counting/pending.ts';
+import { paperOfTicket } from '../counting/other-tickets.ts';
+import { linesOnPaper, linesWords, unsentLines } from '../counting/pending.ts';
 import type { CountRow, Paper, TicketRow } from '../kept/kept.ts';
 import { useKept } from '../kept/state.ts';
-import { readWork } from '../sending/sender.ts';
+import { askWork } from '../sending/sender.ts';
+import { useEvery } from '../sending/use-every.ts';
 import { Head } from './head.tsx';
 import { OfflineWords } from './offline-words.tsx';
 
@@ -12,15 +14,11 @@ const everyMs = 20_000;
 
 export function WorkList(): ReactNode {
   const { work, name } = useKept();
-  useEffect(() => {
-    const read = (): void => void readWork();
-    read();
-    const timer = setInterval(read, everyMs);
-    return () => clearInterval(timer);
-  }, []);
+  useEvery(askWork, everyMs);
   return (
     <main className="phone-screen">
       <Head title={work === null ? 'To count' : `To count, job ${work.job}`} />
+      <KeptApart />
       <h2>Strip tickets</h2>
       {work === null || work.tickets.length === 0 ? (
         <p className="soft">No ticket is open. They are made where the app is open, under Yard, Strip.</p>
@@ -51,14 +49,20 @@ export function WorkList(): ReactNode {
   );
 }
 
+/** What was refused and what waits for a ticket of late finds are easily forgotten in a pocket. */
+function KeptApart(): ReactNode {
+  const { batches } = useKept();
+  const lines = linesOnPaper(batches.filter(({ state }) => state === 'refused' || state === 'late'));
+  return lines === 0 ? null : (
+    <a className="big-item" href={addresses.unsent}>
+      <span className="item-name">Refused, and late finds</span>
+      <span className="soft">{linesWords(lines)} kept on this phone</span>
+    </a>
+  );
+}
+
 function TicketLink({ ticket }: { readonly ticket: TicketRow }): ReactNode {
-  const paper: Paper = {
-    key: `ticket ${ticket.id}`,
-    kind: 'ticket',
-    id: ticket.id,
-    name: ticket.name,
-    counter: 1,
-  };
+  const paper = paperOfTicket(ticket);
   return (
     <a className="big-item" href={addresses.paper(paper.key)}>
       <span className="item-name">

@@ -136,6 +136,11 @@ export async function readPaper(paper: Paper): Promise<Outcome<unknown>> {
   return outcome;
 }
 
+/** As a screen asks for it, which waits for nothing. */
+export function askWork(): void {
+  void readWork();
+}
+
 export async function readWork(): Promise<void> {
   const [hello, tickets, counts] = await Promise.all([
     callDoor<{ readonly job: string }>('phone.hello', {}),

@@ -3,10 +3,11 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { conditions, type Condition } from '../../../core/yard/movement.ts';
 import { type CountLine, total } from '../../../renderer/phone/counting/figures.ts';
+import { otherTickets } from '../../../renderer/phone/counting/other-tickets.ts';
 import { unsentLines, unsentWords } from '../../../renderer/phone/counting/pending.ts';
 import { findLine, lineKey, shownGroups } from '../../../renderer/phone/counting/shown.ts';
 import * as taps from '../../../renderer/phone/counting/taps.ts';
-import type { Batch, EntryLine, KeptPaper } from '../../../renderer/phone/kept/kept.ts';
+import type { Batch, EntryLine, KeptPaper, TicketRow } from '../../../renderer/phone/kept/kept.ts';
 import type { Kept } from '../../../renderer/phone/kept/state.ts';
 import { standsWords } from '../../../renderer/phone/screens/line-words.ts';
 import { count, tapped, ticket } from './papers.ts';
@@ -124,6 +125,36 @@ describe('a line of a count', () => {
   test('nothing there is entered as nothing', () => {
     const line = shown(count, kept(count, []), 'LK');
     expect(taps.noneThere(count, line)([])).toEqual([lk('ready', 0)]);
+  });
+});
+
+const row = (id: string, more: Partial<TicketRow> = {}): TicketRow => ({
+  ...ticket.read.ticket,
+  id,
+  name: `S-${id}`,
+  parts: [{ part: 'P01/A1', title: '', nextWords: '' }],
+  expected: 0,
+  counted: 0,
+  linesCounted: 0,
+  lines: 0,
+  missing: null,
+  entries: 0,
+  booked: null,
+  ...more,
+});
+const offered = (...tickets: readonly TicketRow[]): readonly string[] => {
+  const of = { ...kept(ticket, []), work: { job: 'TB26', tickets, counts: [] } };
+  return otherTickets(of, batch(ticket, 'one', [tapped('LK')], 'refused')).map(({ name }) => name);
+};
+
+describe('lines that their ticket does not take any more', () => {
+  test('can be counted on its ticket of late finds and on another of the same pour with the same part', () => {
+    const late = { follows: { id: 'T1', name: 'S-1' } };
+    expect(offered(row('2', late), row('3'), row('T1'))).toEqual(['S-2', 'S-3']);
+  });
+
+  test('and on none of another pour, nor on one without the part', () => {
+    expect(offered(row('2', { pour: 'P02' }), row('3', { parts: [] }))).toEqual([]);
   });
 });
 
