@@ -1,5 +1,6 @@
 // The count sheet of a count, blind or not, with its look-alikes.
 import { answer } from '../answer.ts';
+import { instantText, msOf } from '../plan/local-time.ts';
 import { bookedOf } from '../yard/count-differences.ts';
 import { sumOf } from '../yard/count-figures.ts';
 import { ofTwoOwners } from '../yard/look-alikes.ts';
@@ -24,6 +25,8 @@ export const sheetCount = query({
     const { count, differences, stockAt, locations, components, classed, pairs, partners } = facts.value;
     const { bundleSizes } = await book.yardSettings();
     const [job] = await book.jobs();
+    // By the clock of the job, as every screen tells it.
+    const local = (at: string): string => (job === undefined ? at : instantText(msOf(at), job.timeZone));
     const stock = stockAt(count.startedAt);
     const classes = new Map(classed.map((each) => [each.component, each.class]));
     const places = locations.flatMap(({ code, name }): CountSheetFacts['places'] => {
@@ -51,7 +54,7 @@ export const sheetCount = query({
       kind: count.kind,
       blind: count.blind,
       counters: count.counters,
-      startedAt: count.startedAt,
+      startedAt: local(count.startedAt),
       remark: count.remark,
       scanCode: scanCode({ kind: 'count', job: null, code: countName(count) }),
       places,
@@ -63,7 +66,7 @@ export const sheetCount = query({
       twoOwners: ofTwoOwners(together).filter(({ component }) =>
         differences.some((line) => line.component === component),
       ),
-      moved,
+      moved: moved.map((each) => ({ ...each, at: local(each.at) })),
       units: asked.units ?? job?.units ?? 'us',
     });
     return answer(asData(sheet));

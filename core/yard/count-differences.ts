@@ -91,7 +91,7 @@ function differenceOf(line: CountedLine, facts: DifferenceFacts): CountDifferenc
     valueCents: each === null ? null : each * difference,
     class: place,
     within,
-    recount: recountOf(state, unclear, within),
+    recount: recountOf(state, unclear, within || compared.length > 1),
   };
 }
 
@@ -99,11 +99,12 @@ function msOf({ at }: CounterFigure): number {
   return momentMs(at) ?? 0;
 }
 
-function recountOf(state: CountDifference['state'], unclear: boolean, within: boolean): RecountReason | null {
+/** @param sure within tolerance, or found alike by two */
+function recountOf(state: CountDifference['state'], unclear: boolean, sure: boolean): RecountReason | null {
   if (state === 'differ') return 'counters-differ';
   if (state === 'waiting') return null;
   if (unclear) return 'uncertain';
-  return within ? null : 'out-of-tolerance';
+  return sure ? null : 'out-of-tolerance';
 }
 
 /** Two counters agree where each differs from the book in the same way: pieces may have moved between them. */

@@ -36,11 +36,13 @@ export function DifferencePane(props: {
         <p className="note note-caution">
           <span className="note-word">Count again</span>
           <span>{recountWords[line.recount]}</span>
-          {line.figures.map(({ counter }) => (
-            <button key={counter} type="button" onClick={() => props.onRecount(counter)}>
-              {line.figures.length > 1 ? `Counter ${counter} counts again` : 'Count it again'}
-            </button>
-          ))}
+          {line.figures
+            .filter(({ counter }) => line.recount === 'counters-differ' || counter === 1)
+            .map(({ counter }) => (
+              <button key={counter} type="button" onClick={() => props.onRecount(counter)}>
+                {line.recount === 'counters-differ' ? `Counter ${counter} counts again` : 'Count it again'}
+              </button>
+            ))}
         </p>
       )}
       {booked === undefined ? (
