@@ -2,8 +2,8 @@
 import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import { countName } from '../yard/stock-count.ts';
-import { unknownCount } from './count-facts.ts';
 import { countId } from './count-shapes.ts';
+import { findCount } from './find-count.ts';
 import { command } from './procedure.ts';
 import { commandId } from './shapes.ts';
 
@@ -12,8 +12,9 @@ export const countDrop = command({
   input: z.strictObject({ commandId, count: countId }),
   output: z.strictObject({ dropped: z.string() }),
   run: async (book, { count: id }) => {
-    const [count] = await book.counts({ id });
-    if (count === undefined) return unknownCount(id);
+    const found = await findCount(book, id);
+    if (!found.ok) return found;
+    const count = found.value;
     const name = countName(count);
     if (count.state !== 'open')
       return refuse(`count-${count.state}`, `Count ${name} is ${count.state} and cannot be dropped.`, {

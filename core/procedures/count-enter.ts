@@ -8,9 +8,9 @@ import { momentMs } from '../yard/moment.ts';
 import { countEntry, countName, type CountEntry, type StockCount } from '../yard/stock-count.ts';
 import type { BookReader } from '../book/book.ts';
 import type { Answer } from '../answer.ts';
-import { unknownCount } from './count-facts.ts';
 import { checkLines } from './count-lines.ts';
 import { countId } from './count-shapes.ts';
+import { findCount } from './find-count.ts';
 import { command } from './procedure.ts';
 import { commandId, instant } from './shapes.ts';
 
@@ -29,8 +29,9 @@ export const countEnter = command({
   }),
   output: z.strictObject({ entry: z.int(), repeated: z.boolean(), lines: z.int() }),
   run: async (book, input, context) => {
-    const [count] = await book.counts({ id: input.count });
-    if (count === undefined) return unknownCount(input.count);
+    const found = await findCount(book, input.count);
+    if (!found.ok) return found;
+    const count = found.value;
     const entries = await book.countEntries(count.id);
     const before = entries.find((entry) => entry.id === input.id);
     const lines = new Set(input.lines.map(lineKey)).size;

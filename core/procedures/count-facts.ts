@@ -1,6 +1,6 @@
 // What a count is judged by, gathered from the book: what was entered, what was booked at each moment of an entry,
 // classes, look-alikes, what is on the road.
-import { type Answer, answer, refuse } from '../answer.ts';
+import { type Answer, answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
 import { classify, type Classed } from '../yard/count-class.ts';
 import { countDifferences, type CountDifference } from '../yard/count-differences.ts';
@@ -12,6 +12,7 @@ import type { StockLine } from '../yard/quantities.ts';
 import type { CountEntry, LookAlike, StockCount } from '../yard/stock-count.ts';
 import { withoutMovements } from '../yard/without-movements.ts';
 import { byCode } from './by-code.ts';
+import { findCount } from './find-count.ts';
 
 export interface CountFacts {
   readonly count: StockCount;
@@ -30,13 +31,11 @@ export interface CountFacts {
 /** A count has at most 2,000 lines; each becomes a few movements. */
 const mostMovements = 50_000;
 
-export function unknownCount(id: string) {
-  return refuse('unknown-count', `There is no count ${id} in this book.`, { field: 'count' });
-}
-
-export async function readCountFacts(book: BookReader, id: string): Promise<Answer<CountFacts>> {
-  const [count] = await book.counts({ id });
-  if (count === undefined) return unknownCount(id);
+export async function readCountFacts(book: BookReader, asked: string): Promise<Answer<CountFacts>> {
+  const found = await findCount(book, asked);
+  if (!found.ok) return found;
+  const count = found.value;
+  const { id } = count;
   const entries = await book.countEntries(id);
   const [locations, owners, components, settings, pairs, drafts] = await Promise.all([
     book.locations(),

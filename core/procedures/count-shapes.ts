@@ -4,6 +4,7 @@ import { conditions, locationKinds } from '../yard/movement.ts';
 import { countClasses, countStates, explanationLine, explanations } from '../yard/stock-count.ts';
 import { code, date, instant } from './shapes.ts';
 
+/** The id of a count, or its name as it is printed: N-3. */
 export const countId = z.string().min(1).max(80);
 const pieces = z.int();
 export const byCondition = z.partialRecord(z.enum(conditions), pieces);

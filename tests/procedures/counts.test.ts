@@ -117,6 +117,10 @@ describe('what is entered', () => {
     const early = { at: '2026-03-10T15:59:59-04:00' };
     expect(await book.refused('count.enter', enter(count, [found(99)], early))).toBe('counted-before-start');
     expect(await book.refused('count.read', { count: 'no-such-count' })).toBe('unknown-count');
+    expect(await book.refused('count.read', { count: 'N-999' })).toBe('unknown-count');
+    // By the name that is printed and scanned.
+    const { name } = (await book.ask('count.read', { count })).count;
+    expect((await book.ask('count.read', { count: name })).count.id).toBe(count);
   });
 
   test('sent again after a day it changes nothing, though the figures were counted again since', async () => {
