@@ -4,6 +4,7 @@ import type { ReactNode } from 'react';
 import { groupDigits } from '../../../core/units/weight.ts';
 import type { Column } from '../../parts/data-table.tsx';
 import type { TimeWords } from '../../parts/time-words.ts';
+import { PaperLink, paperText } from './paper-link.tsx';
 import { basisWords, conditionWords, type MovementRow, reasonWords } from './yard-words.ts';
 
 export interface LedgerLinks {
@@ -62,7 +63,13 @@ export function movementColumns(
     },
     { id: 'condition', header: 'Condition', value: conditionText, width: 150 },
     { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 80 },
-    { id: 'note', header: 'Note', value: (row) => row.noteNumber ?? '', width: 76 },
+    {
+      id: 'note',
+      header: 'Paper',
+      value: paperText,
+      show: (row) => <PaperLink row={row} />,
+      width: 92,
+    },
     { id: 'who', header: 'Who', value: (row) => row.who, width: 100 },
     { id: 'remark', header: 'Remark', value: (row) => row.remark ?? '', width: 220 },
     { id: 'basis', header: 'Basis', value: basisWords, width: 150, hidden: true },

@@ -5,6 +5,7 @@ import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote } from '../../parts/notes.tsx';
 import { useEscape } from '../../parts/use-escape.ts';
 import { conditionText, type LedgerLinks } from './movement-columns.tsx';
+import { PaperLink } from './paper-link.tsx';
 import { basisWords, type MovementRow, reasonWords } from './yard-words.ts';
 
 export function MovementDetail(props: {
@@ -15,13 +16,22 @@ export function MovementDetail(props: {
   const { row } = props;
   const words = useTimeWords();
   useEscape(props.onClose);
-  const facts: readonly (readonly [string, string | null])[] = [
+  const facts: readonly (readonly [string, ReactNode])[] = [
     ['Pieces', `${row.quantity} ${row.component}, ${row.name}`],
     ['Of', row.owner],
     ['From → to', `${row.from} → ${row.to}`],
     ['Condition', conditionText(row)],
     ['Happened', words.full(row.at)],
     ['Booked', `${words.full(row.recordedAt)} by ${row.who}`],
+    [
+      'Paper',
+      row.paper === null ? null : (
+        <>
+          <PaperLink row={row} />{' '}
+          <a href={`#/yard?show=movements&paper=${encodeURIComponent(row.paper)}`}>all that it booked</a>
+        </>
+      ),
+    ],
     ['Note', row.noteNumber],
     ['Remark', row.remark],
     ['Figure', basisWords(row) === '' ? null : basisWords(row)],

@@ -1,4 +1,4 @@
-// At the side of the quantities: the movements behind one component, one location, or one at the other.
+// At the side of the quantities: the movements of one location.
 import { type ReactNode, useMemo, useState } from 'react';
 import { DataTable } from '../../parts/data-table.tsx';
 import { useTimeWords } from '../../parts/job-time.ts';
@@ -10,35 +10,22 @@ import { SidePane } from './side-pane.tsx';
 import { useMovements } from './use-movements.ts';
 import type { MovementRow } from './yard-words.ts';
 
-export function MovementsPane(props: {
-  readonly component: string | null;
-  readonly location: string | null;
-  readonly onClose: () => void;
-}): ReactNode {
-  const { component, location } = props;
+export function MovementsPane(props: { readonly location: string; readonly onClose: () => void }): ReactNode {
+  const { location } = props;
   const words = useTimeWords();
   const [chosen, setChosen] = useState<string | null>(null);
-  const page = useMovements(
-    { ...(component === null ? {} : { component }), ...(location === null ? {} : { location }) },
-    setChosen,
-    100,
-  );
-  const columns = useMemo(
-    () => movementColumns(words, page.links, component !== null),
-    [words, page.links, component],
-  );
+  const page = useMovements({ location }, setChosen, 100);
+  const columns = useMemo(() => movementColumns(words, page.links, false), [words, page.links]);
   const row = page.rows.find(({ id }) => id === chosen);
-  const title = [component, location === null ? null : `at ${location}`]
-    .filter((part) => part !== null)
-    .join(' ');
+  const title = `at ${location}`;
   return (
-    <SidePane title={`Movements: ${title}`} onClose={props.onClose}>
+    <SidePane title={`Movements ${title}`} onClose={props.onClose}>
       {page.error === null ? null : <RefusalNote error={page.error} />}
       {page.answer === undefined ? (
         <Waiting what="Reading the ledger …" />
       ) : (
         <DataTable
-          caption={`Movements of ${title}, newest first`}
+          caption={`Movements ${title}, newest first`}
           columns={columns}
           rows={page.rows}
           rowKey={rowKey}
@@ -47,7 +34,7 @@ export function MovementsPane(props: {
           sortBy="-number"
           tools={<PageButtons page={page} />}
           rowClass={movementClass}
-          empty="No movement of it."
+          empty="No movement to it or from it."
         />
       )}
       {row === undefined ? null : (

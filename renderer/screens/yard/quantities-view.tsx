@@ -4,12 +4,16 @@ import { useCore } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
 import { Choice } from '../../parts/choice.tsx';
 import { DataTable } from '../../parts/data-table.tsx';
+import { useJob } from '../../parts/job.tsx';
 import { useTimeWords } from '../../parts/job-time.ts';
 import { Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
+import { useWindowKeys } from '../../parts/window-keys.ts';
 import { groupColumns, lineColumns } from './quantity-columns.tsx';
+import { lineKey, standingOf } from './standing-words.ts';
+import { summaryColumns } from './summary-columns.tsx';
 import { WhenField } from './when-field.tsx';
-import { groupsBy, type StockGroup } from './yard-groups.ts';
+import { groupsBy, type StockGroup, withUnstocked } from './yard-groups.ts';
 import { placeKindWords, type StockRow } from './yard-words.ts';
 
 const gatherings = [
@@ -18,12 +22,20 @@ const gatherings = [
   ['location', 'by location'],
 ] as const;
 
+/** In the address: whose history is at the side. */
+export const nothingChosen = { component: null, owner: null, location: null, condition: null, line: null };
+
 export function QuantitiesView(): ReactNode {
   const [query, change] = useAddressQuery();
   const gathered = gatherings.find(([by]) => by === query.get('by'))?.[0] ?? 'lines';
   const at = query.get('at');
   const outside = query.get('outside') !== null;
   const words = useTimeWords();
+  useWindowKeys((event) => {
+    if (event.key.toLowerCase() !== 'h' || event.ctrlKey || event.metaKey || event.altKey) return;
+    // Of the row that has the focus, as Enter does.
+    if (event.target instanceof HTMLTableRowElement) event.target.click();
+  });
   const stock = useCore('yard.quantities', {
     ...(at === null ? {} : { at }),
     ...(outside ? { outside: true } : {}),
@@ -34,7 +46,7 @@ export function QuantitiesView(): ReactNode {
         label="Gathered"
         value={gathered}
         options={gatherings}
-        onChange={(by) => change({ by: by === 'lines' ? null : by, component: null, location: null })}
+        onChange={(by) => change({ by: by === 'lines' ? null : by, ...nothingChosen })}
       />
       <WhenField
         label="At"
@@ -50,6 +62,9 @@ export function QuantitiesView(): ReactNode {
         />
         suppliers, scrap and lost too
       </label>
+      <span className="soft">
+        <kbd>H</kbd> or <kbd>Enter</kbd>: history of a row
+      </span>
     </>
   );
   if (stock.error !== null) return <RefusalNote error={stock.error} />;
@@ -62,80 +77,109 @@ export function QuantitiesView(): ReactNode {
           <span>Movements after that moment are left out.</span>
         </p>
       )}
-      <QuantityTable rows={stock.data.rows} gathered={gathered} tools={tools} />
+      <QuantityTable rows={stock.data.rows} gathered={gathered} isNow={at === null} tools={tools} />
     </>
   );
 }
 
+type Gathered = (typeof gatherings)[number][0];
+
 function QuantityTable(props: {
   readonly rows: readonly StockRow[];
-  readonly gathered: 'lines' | 'component' | 'location';
+  readonly gathered: Gathered;
+  /** As booked now: what is due and needed is of now as well. */
+  readonly isNow: boolean;
+  readonly tools: ReactNode;
+}): ReactNode {
+  return props.gathered === 'lines' ? (
+    <LineTable rows={props.rows} tools={props.tools} />
+  ) : (
+    <GroupTable {...props} gathered={props.gathered} />
+  );
+}
+
+const nothingYet = (
+  <Empty title="Nothing is booked yet">
+    <p>
+      Import a stock list on the <a href="#/book">Book</a> screen, or book a delivery or an opening figure.
+    </p>
+  </Empty>
+);
+
+function LineTable(props: { readonly rows: readonly StockRow[]; readonly tools: ReactNode }): ReactNode {
+  const [query, change] = useAddressQuery();
+  const units = useUnits();
+  const foreign = useCore('yard.foreign', {});
+  const standing = useMemo(() => standingOf(foreign.data?.rows ?? []), [foreign.data]);
+  const columns = useMemo(() => lineColumns(units, standing), [units, standing]);
+  return (
+    <DataTable
+      key="lines"
+      caption="Quantities by component, owner, location and condition"
+      columns={columns}
+      rows={props.rows}
+      rowKey={lineKey}
+      selectedKey={query.get('line') ?? null}
+      onSelect={(row: StockRow) => {
+        const { component, owner, location, condition } = row;
+        change({ component, owner, location, condition, line: lineKey(row), slip: null });
+      }}
+      sortBy="component"
+      filterLabel="Filter"
+      tools={props.tools}
+      rowClass={(row) => (standing.has(lineKey(row)) ? 'stands-elsewhere' : undefined)}
+      empty={nothingYet}
+    />
+  );
+}
+
+function GroupTable(props: {
+  readonly rows: readonly StockRow[];
+  readonly gathered: 'component' | 'location';
+  readonly isNow: boolean;
   readonly tools: ReactNode;
 }): ReactNode {
   const { rows, gathered } = props;
   const [query, change] = useAddressQuery();
   const units = useUnits();
+  const words = useTimeWords();
+  const job = useJob();
   const places = useCore('yard.places', {});
+  const asks = props.isNow && gathered === 'component';
+  const summary = useCore('yard.summary', { job: job.code }, { enabled: asks });
+  const needed = asks ? summary.data?.rows : undefined;
   const groups = useMemo(() => {
-    if (gathered === 'lines') return [];
     const names = new Map(places.data?.locations.map((place) => [place.code, place.name]));
-    return groupsBy(rows, gathered, (row) =>
+    const gatheredRows = groupsBy(rows, gathered, (row) =>
       gathered === 'component' ? row.name : (names.get(row.location) ?? placeKindWords[row.locationKind]),
     );
-  }, [rows, gathered, places.data]);
-  const lines = useMemo(() => lineColumns(units), [units]);
-  const grouped = useMemo(
-    () => groupColumns(units, gathered === 'location' ? 'location' : 'component'),
-    [units, gathered],
-  );
-  const [component, location] = [query.get('component'), query.get('location')];
-  const empty = (
-    <Empty title="Nothing is booked yet">
-      <p>
-        Import a stock list on the <a href="#/book">Book</a> screen, or book a delivery or an opening figure.
-      </p>
-    </Empty>
-  );
-  const open = (chosen: { readonly component: string | null; readonly location: string | null }): void =>
-    change({ ...chosen, slip: null });
-  if (gathered === 'lines') {
-    return (
+    return needed === undefined ? gatheredRows : withUnstocked(gatheredRows, needed);
+  }, [rows, gathered, places.data, needed]);
+  const columns = useMemo(() => {
+    const byComponent = new Map(needed?.map((row) => [row.component, row]));
+    const more = needed === undefined ? [] : summaryColumns(byComponent, words);
+    return groupColumns(units, gathered, groups, more);
+  }, [units, words, gathered, groups, needed]);
+  return (
+    <>
+      {asks && summary.error !== null ? <RefusalNote error={summary.error} /> : null}
       <DataTable
-        key="lines"
-        caption="Quantities by component, owner, location and condition"
-        columns={lines}
-        rows={rows}
-        rowKey={lineKey}
-        selectedKey={query.get('line') ?? null}
-        onSelect={(row: StockRow) => {
-          change({ component: row.component, location: row.location, line: lineKey(row), slip: null });
-        }}
-        sortBy="component"
+        key={`${gathered} ${needed === undefined ? '' : 'with needs'}`}
+        caption={gathered === 'component' ? 'Quantities by component' : 'Quantities by location'}
+        columns={columns}
+        rows={groups}
+        rowKey={groupKey}
+        selectedKey={query.get(gathered)}
+        onSelect={({ component, location }: StockGroup) =>
+          change({ component, location, owner: null, condition: null, line: null, slip: null })
+        }
+        sortBy="key"
         filterLabel="Filter"
         tools={props.tools}
-        empty={empty}
+        empty={nothingYet}
       />
-    );
-  }
-  return (
-    <DataTable
-      key={gathered}
-      caption={gathered === 'component' ? 'Quantities by component' : 'Quantities by location'}
-      columns={grouped}
-      rows={groups}
-      rowKey={groupKey}
-      selectedKey={gathered === 'component' ? component : location}
-      onSelect={(group: StockGroup) => open({ component: group.component, location: group.location })}
-      sortBy="key"
-      filterLabel="Filter"
-      tools={props.tools}
-      empty={empty}
-    />
+    </>
   );
-}
-
-function lineKey(row: StockRow): string {
-  return [row.component, row.owner, row.location, row.condition].join(' ');
 }
 
 function groupKey(group: StockGroup): string {

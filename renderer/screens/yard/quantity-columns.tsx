@@ -2,6 +2,7 @@
 import { groupDigits } from '../../../core/units/weight.ts';
 import type { Column } from '../../parts/data-table.tsx';
 import type { Units } from '../../parts/units.tsx';
+import { lineKey } from './standing-words.ts';
 import { type StockGroup, total } from './yard-groups.ts';
 import { basisWords, type Condition, conditionWords, type StockRow } from './yard-words.ts';
 
@@ -34,7 +35,11 @@ function basisColumn<Row extends Pick<StockRow, 'basis' | 'basisDate'>>(header: 
   };
 }
 
-export function lineColumns(units: Units): readonly Column<StockRow>[] {
+/** @param standing of lines that are not where they belong, by their keys */
+export function lineColumns(
+  units: Units,
+  standing: ReadonlyMap<string, string>,
+): readonly Column<StockRow>[] {
   return [
     { id: 'component', header: 'Component', value: (row) => row.component, width: 130, total: () => 'Shown' },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
@@ -51,9 +56,21 @@ export function lineColumns(units: Units): readonly Column<StockRow>[] {
       total: (rows) => pieces(total(rows.map((row) => row.quantity))),
       width: 90,
     },
+    ...(standing.size === 0 ? [] : [standingColumn(standing)]),
     weightColumn(units),
     basisColumn('Opening figure'),
   ];
+}
+
+function standingColumn(standing: ReadonlyMap<string, string>): Column<StockRow> {
+  const words = (row: StockRow): string => standing.get(lineKey(row)) ?? '';
+  return {
+    id: 'standing',
+    header: 'Standing',
+    value: words,
+    show: (row) => <span className="standing">{words(row)}</span>,
+    width: 214,
+  };
 }
 
 function inCondition(condition: Condition, hidden = false): Column<StockGroup> {
@@ -69,21 +86,51 @@ function inCondition(condition: Condition, hidden = false): Column<StockGroup> {
   };
 }
 
-export function groupColumns(units: Units, by: 'component' | 'location'): readonly Column<StockGroup>[] {
+/** Pieces that are in no condition's column: shown only where there are any. */
+function apart(
+  id: 'away' | 'notOurs',
+  header: string,
+  groups: readonly StockGroup[],
+): readonly Column<StockGroup>[] {
+  if (groups.every((group) => group[id] === 0)) return [];
+  return [
+    {
+      id,
+      header,
+      numeric: true,
+      value: (row) => row[id],
+      show: (row) => (row[id] === 0 ? '' : pieces(row[id])),
+      total: (rows) => pieces(total(rows.map((row) => row[id]))),
+      width: 86,
+    },
+  ];
+}
+
+/** @param more further columns, after the quantities */
+export function groupColumns(
+  units: Units,
+  by: 'component' | 'location',
+  groups: readonly StockGroup[],
+  more: readonly Column<StockGroup>[],
+): readonly Column<StockGroup>[] {
+  const hasHidden = groups.some((group) => group.quantities['ready-hidden'] !== 0);
   return [
     {
       id: 'key',
       header: by === 'component' ? 'Component' : 'Location',
       value: (row) => row.key,
-      width: 130,
+      width: 116,
       total: () => 'Shown',
     },
-    { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
+    { id: 'name', header: 'Name', value: (row) => row.name, width: 190 },
     inCondition('ready'),
+    inCondition('ready-hidden', !hasHidden),
     inCondition('to-clean'),
     inCondition('to-repair'),
     inCondition('quarantine'),
     inCondition('scrapped', true),
+    ...apart('away', 'away', groups),
+    ...apart('notOurs', 'not ours', groups),
     {
       id: 'quantity',
       header: 'all',
@@ -91,10 +138,11 @@ export function groupColumns(units: Units, by: 'component' | 'location'): readon
       value: (row) => row.quantity,
       show: (row) => <strong>{pieces(row.quantity)}</strong>,
       total: (rows) => pieces(total(rows.map((row) => row.quantity))),
-      width: 80,
+      width: 72,
     },
+    ...more,
     weightColumn(units),
-    { id: 'owners', header: 'Owners', value: (row) => row.owners.join(', '), width: 120 },
+    { id: 'owners', header: 'Owners', value: (row) => row.owners.join(', '), width: 110 },
     basisColumn('Weakest opening figure'),
   ];
 }

@@ -1,6 +1,6 @@
-// A page of the ledger and the way to the older and newer ones.
+// A page of the ledger, or of the history of a number, and the way to the older and newer ones.
 import { useMemo, useState } from 'react';
-import { type Output, useCore } from '../../client/core.tsx';
+import { type Input, type Output, useCore } from '../../client/core.tsx';
 import type { LedgerLinks } from './movement-columns.tsx';
 import type { MovementRow } from './yard-words.ts';
 
@@ -13,13 +13,16 @@ export interface MovementPage {
   readonly links: LedgerLinks;
 }
 
-export function useMovements(
-  of: { readonly component?: string; readonly location?: string },
-  onGo: (id: string) => void,
-  limit: number,
-): MovementPage {
-  // Numbers before which each page further back begins; the newest page has none.
-  const [before, setBefore] = useState<readonly number[]>([]);
+export type MovementsOf = Omit<Input<'yard.movements'>, 'beforeNumber' | 'limit'>;
+
+export function useMovements(of: MovementsOf, onGo: (id: string) => void, limit: number): MovementPage {
+  // Numbers before which each page further back begins; the newest page has none. Other filters begin anew.
+  const asked = JSON.stringify(of);
+  const [pages, setPages] = useState<{ readonly of: string; readonly before: readonly number[] }>({
+    of: asked,
+    before: [],
+  });
+  const before = pages.of === asked ? pages.before : [];
   const beforeNumber = before.at(-1);
   const page = useCore('yard.movements', {
     ...of,
@@ -32,13 +35,13 @@ export function useMovements(
     () => ({ numbers: new Map(rows.map((row) => [row.id, row.number])), onGo }),
     [rows, onGo],
   );
+  const go = (next: readonly number[]): void => setPages({ of: asked, before: next });
   return {
     answer: page.data,
     error: page.error,
     rows,
-    older:
-      page.data?.more === true && last !== undefined ? () => setBefore((old) => [...old, last.number]) : null,
-    newer: before.length > 0 ? () => setBefore((old) => old.slice(0, -1)) : null,
+    older: page.data?.more === true && last !== undefined ? () => go([...before, last.number]) : null,
+    newer: before.length > 0 ? () => go(before.slice(0, -1)) : null,
     links,
   };
 }

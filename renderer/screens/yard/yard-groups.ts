@@ -8,7 +8,12 @@ export interface StockGroup {
   readonly location: string | null;
   /** Name of the component, or kind of the location. */
   readonly name: string;
+  /** Gathered by component: of pieces in hand that no others own. */
   readonly quantities: Readonly<Record<Condition, number>>;
+  /** At a repair shop or another job. */
+  readonly away: number;
+  /** Found with us and belonging to others. */
+  readonly notOurs: number;
   readonly quantity: number;
   readonly weightGrams: number;
   readonly basis: StockRow['basis'];
@@ -31,19 +36,24 @@ export function groupsBy(
   }
   return [...gathered].map(([key, those]) => {
     const first = those[0];
+    const notOurs = by === 'component' ? those.filter((row) => row.ownerKind === 'others') : [];
+    const away = by === 'component' ? those.filter((row) => isAway(row) && row.ownerKind !== 'others') : [];
+    const inHand = those.filter((row) => !notOurs.includes(row) && !away.includes(row));
     return {
       key,
       component: by === 'component' ? key : null,
       location: by === 'location' ? key : null,
       name: first === undefined ? '' : nameOf(first),
       quantities: {
-        ready: inCondition(those, 'ready'),
-        'ready-hidden': inCondition(those, 'ready-hidden'),
-        'to-clean': inCondition(those, 'to-clean'),
-        'to-repair': inCondition(those, 'to-repair'),
-        quarantine: inCondition(those, 'quarantine'),
-        scrapped: inCondition(those, 'scrapped'),
+        ready: inCondition(inHand, 'ready'),
+        'ready-hidden': inCondition(inHand, 'ready-hidden'),
+        'to-clean': inCondition(inHand, 'to-clean'),
+        'to-repair': inCondition(inHand, 'to-repair'),
+        quarantine: inCondition(inHand, 'quarantine'),
+        scrapped: inCondition(inHand, 'scrapped'),
       },
+      away: total(away.map((row) => row.quantity)),
+      notOurs: total(notOurs.map((row) => row.quantity)),
       quantity: total(those.map((row) => row.quantity)),
       weightGrams: total(those.map((row) => row.weightGrams)),
       ...weakestBasis(those),
@@ -52,6 +62,42 @@ export function groupsBy(
     };
   });
 }
+
+function isAway(row: StockRow): boolean {
+  return row.locationKind === 'repair' || row.locationKind === 'other-job';
+}
+
+/** Components that are due or needed and of which nothing is there are rows as well. */
+export function withUnstocked(
+  groups: readonly StockGroup[],
+  summary: readonly { readonly component: string; readonly name: string }[],
+): readonly StockGroup[] {
+  const there = new Set(groups.map(({ key }) => key));
+  const missing = summary
+    .filter(({ component }) => !there.has(component))
+    .map(({ component, name }): StockGroup => ({ ...nothing, key: component, component, name }));
+  return [...groups, ...missing];
+}
+
+const nothing = {
+  location: null,
+  quantities: {
+    ready: 0,
+    'ready-hidden': 0,
+    'to-clean': 0,
+    'to-repair': 0,
+    quarantine: 0,
+    scrapped: 0,
+  },
+  away: 0,
+  notOurs: 0,
+  quantity: 0,
+  weightGrams: 0,
+  basis: null,
+  basisDate: null,
+  owners: [],
+  rows: [],
+} as const;
 
 function inCondition(rows: readonly StockRow[], condition: Condition): number {
   return total(rows.filter((row) => row.condition === condition).map((row) => row.quantity));
