@@ -18,7 +18,8 @@ async function take(...rows: readonly string[]) {
   made = await filledBook();
   const outcome = await made.take('notes', [heading, ...rows].join('\n'));
   const notes = await made.book.read((reader) => reader.notes());
-  return { outcome, notes, movements: (await made.content()).movements };
+  const movements = await made.book.read((reader) => reader.movements({ limit: 1000 }));
+  return { outcome, notes, movements };
 }
 
 test('A booked note moves what was counted, keeps what was sent, and its claim of 4', async () => {
