@@ -107,8 +107,6 @@ function LedgerFilters(props: { readonly paperWords: string | null }): ReactNode
       </select>
     </label>
   );
-  const codes = (list: readonly { readonly code: string }[] | undefined) =>
-    (list ?? []).map(({ code }): readonly [string, string] => [code, code]);
   return (
     <>
       {select(
@@ -133,6 +131,12 @@ function LedgerFilters(props: { readonly paperWords: string | null }): ReactNode
       )}
     </>
   );
+}
+
+function codes(
+  list: readonly { readonly code: string }[] | undefined,
+): readonly (readonly [string, string])[] {
+  return (list ?? []).map(({ code }) => [code, code]);
 }
 
 function wordsOfPaper(rows: readonly MovementRow[]): string {
