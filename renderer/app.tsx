@@ -32,6 +32,8 @@ import { NoteScreen } from './screens/yard/papers/note-screen.tsx';
 import { PapersScreen } from './screens/yard/papers/papers-screen.tsx';
 import { LoadingScreen } from './screens/yard/loading/loading-screen.tsx';
 import { ConditionScreen } from './screens/yard/condition/condition-screen.tsx';
+import { StripScreen } from './screens/yard/strip/strip-screen.tsx';
+import { TicketScreen } from './screens/yard/strip/ticket-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
 export function App(props: { readonly transport: Transport }): ReactNode {
@@ -108,13 +110,13 @@ function Doors(): ReactNode {
               <Route path="/yard/phone" component={PhoneScreen} />
               <Route path="/yard/loading/:load?" component={LoadingScreen} />
               <Route path="/yard/condition" component={ConditionScreen} />
+              <Route path="/yard/strip" component={StripScreen} />
+              <Route path="/yard/strip/:id">{({ id }) => <TicketScreen id={decodeURIComponent(id)} />}</Route>
               <Route path="/yard" component={YardScreen} />
               <Route path="/yard/papers" component={PapersScreen} />
               <Route path="/yard/papers/:id">{({ id }) => <NoteScreen id={decodeURIComponent(id)} />}</Route>
               <Route path="/yard/counts" component={CountsScreen} />
-              <Route path="/yard/counts/:id">
-                {({ id }) => <CountScreen id={decodeURIComponent(id)} />}
-              </Route>
+              <Route path="/yard/counts/:id">{({ id }) => <CountScreen id={decodeURIComponent(id)} />}</Route>
               <Route path="/pours/:code?" component={PoursScreen} />
               <Route path="/rules/:system?" component={RulesScreen} />
               <Route>

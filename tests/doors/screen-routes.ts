@@ -30,6 +30,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'look-alikes', address: '/yard/counts?show=look-alikes' },
   { name: 'count-classes', address: '/yard/counts?show=classes' },
   { name: 'count-on-a-phone', address: '/yard/phone' },
+  { name: 'strip', address: '/yard/strip' },
   { name: 'papers', address: '/yard/papers' },
   { name: 'note-new', address: '/yard/papers/new?kind=delivery' },
   { name: 'owed', address: '/yard/papers?show=owed' },

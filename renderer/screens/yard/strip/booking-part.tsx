@@ -1,0 +1,141 @@
+// Booking a ticket: what will move, what is missing against whom, before anything is booked; and what nobody counted is
+// asked about. All of it moves at once or nothing does.
+import { type ReactNode, useState } from 'react';
+import { type Output, useCommand, useCore } from '../../../client/core.tsx';
+import type { Refused } from '../../../client/refused.ts';
+import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
+import { RefusalNote, Waiting } from '../../../parts/notes.tsx';
+import { errorFor, readMoment, TextField } from '../gangs/form-parts.tsx';
+import type { Ticket } from './asked.ts';
+import { BookingSummary } from './booking-summary.tsx';
+import { restAsNone } from './count-draft.ts';
+
+export function BookingPart(props: { readonly ticket: Ticket; readonly hasTyped: boolean }): ReactNode {
+  const clock = useJobClock();
+  const words = useTimeWords();
+  if (clock === null) return <Waiting what="Reading the clock of the job …" />;
+  return (
+    <BookingForm
+      ticket={props.ticket}
+      hasTyped={props.hasTyped}
+      clock={clock}
+      planned={words.full(props.ticket.ticket.plannedAt)}
+    />
+  );
+}
+
+function BookingForm(props: {
+  readonly ticket: Ticket;
+  readonly hasTyped: boolean;
+  readonly clock: JobClock;
+  readonly planned: string;
+}): ReactNode {
+  const { clock, hasTyped } = props;
+  const { ticket, parts } = props.ticket;
+  const [text, setText] = useState(props.planned);
+  const [asExpected, setAsExpected] = useState(false);
+  const at = readMoment(text, clock);
+  // "now" is another moment at each reading: the trial takes the planned one until it is booked.
+  const isNow = ['', 'now'].includes(text.trim().toLowerCase());
+  const trialAt = at.ok && !isNow ? at.value : ticket.plannedAt;
+  const trial = useCore('ticket.trial', { ticket: ticket.id, at: trialAt, uncountedAsExpected: asExpected });
+  const book = useCommand('ticket.book');
+  return (
+    <form
+      className="slip strip-book"
+      noValidate
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (!at.ok || book.isPending || hasTyped) return;
+        book.mutate({ ticket: ticket.id, at: at.value, uncountedAsExpected: asExpected });
+      }}
+    >
+      <TextField
+        label="Stripped at"
+        value={text}
+        placeholder="now, or as 10 Mar 16:00"
+        error={errorFor(at.ok ? {} : { at: at.error }, book.error, 'at')}
+        onChange={(typed) => {
+          book.reset();
+          setText(typed);
+        }}
+      />
+      <TrialAnswer
+        ticket={ticket.id}
+        trial={trial.data}
+        error={trial.error}
+        parts={parts}
+        onAsExpected={() => setAsExpected(true)}
+      />
+      {asExpected ? (
+        <label className="tick">
+          <input type="checkbox" checked onChange={() => setAsExpected(false)} />
+          what nobody counted came back as expected; what is broken down of it is to be cleaned
+        </label>
+      ) : null}
+      {book.error === null || book.error.field === 'at' ? null : <RefusalNote error={book.error} />}
+      <div className="slip-end">
+        <button type="submit" className="primary" aria-disabled={book.isPending || hasTyped || !at.ok}>
+          Book {ticket.name}
+        </button>
+        <output>{hasTyped ? 'Enter what is typed in the grid first.' : ''}</output>
+      </div>
+    </form>
+  );
+}
+
+function TrialAnswer(props: {
+  readonly ticket: string;
+  readonly trial: Output<'ticket.trial'> | undefined;
+  readonly error: Refused | null;
+  readonly parts: Ticket['parts'];
+  readonly onAsExpected: () => void;
+}): ReactNode {
+  const { ticket, trial, error, parts } = props;
+  const enter = useCommand('ticket.enter');
+  const save = useCommand('ticket.save');
+  if (error === null)
+    return trial === undefined ? (
+      <Waiting what="Reading what would move …" />
+    ) : (
+      <BookingSummary booking={trial} isDone={false} />
+    );
+  const rest = restAsNone(parts);
+  return (
+    <>
+      {error.code === 'nothing-counted' ? (
+        <p className="soft">{error.message}</p>
+      ) : (
+        <RefusalNote error={error} />
+      )}
+      {error.code === 'not-counted' ? (
+        <div className="strip-answers">
+          <button
+            type="button"
+            onClick={() => {
+              if (!enter.isPending)
+                enter.mutate({ ticket, id: crypto.randomUUID(), lines: rest, device: 'here' });
+            }}
+          >
+            None of them came back: enter 0
+          </button>
+          <button type="button" onClick={props.onAsExpected}>
+            They came back as expected
+          </button>
+        </div>
+      ) : null}
+      {error.code === 'make-up-changed' || error.code === 'not-enough' ? (
+        <button
+          type="button"
+          onClick={() => {
+            if (!save.isPending) save.mutate({ ticket, expectAnew: true });
+          }}
+        >
+          Work out anew what is expected
+        </button>
+      ) : null}
+      {enter.error === null ? null : <RefusalNote error={enter.error} />}
+      {save.error === null ? null : <RefusalNote error={save.error} />}
+    </>
+  );
+}
