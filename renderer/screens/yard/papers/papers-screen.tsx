@@ -1,15 +1,14 @@
 // The papers of the yard: notes that are due, being written and booked; what is owed to suppliers; figures side by
 // side; and pieces that are not where they belong.
 import type { ReactNode } from 'react';
-import { useLocation } from 'wouter';
 import { useAddressQuery } from '../../../client/query.ts';
 import { Choice } from '../../../parts/choice.tsx';
 import { CautionLine } from '../../../parts/notes.tsx';
 import { YardTabs } from '../yard-tabs.tsx';
 import { FiguresView } from './figures-view.tsx';
 import { ForeignView } from './foreign-view.tsx';
+import { NewNote } from './new-note-menu.tsx';
 import { NotesList } from './notes-list.tsx';
-import { isNoteKind, noteKindList, noteKindWords } from './note-words.ts';
 import { OwedView } from './owed-view.tsx';
 import '../yard.css';
 import './papers.css';
@@ -23,7 +22,6 @@ const views = [
 
 export function PapersScreen(): ReactNode {
   const [query, change] = useAddressQuery();
-  const [, navigate] = useLocation();
   const view = views.find(([name]) => name === query.get('show'))?.[0] ?? 'notes';
   return (
     <div className="screen yard">
@@ -38,21 +36,7 @@ export function PapersScreen(): ReactNode {
             change({ show: next === 'notes' ? null : next, row: null, form: null }, { step: true })
           }
         />
-        <select
-          className="head-end new-note"
-          aria-label="New note of a kind"
-          value=""
-          onChange={(event) => {
-            if (isNoteKind(event.target.value)) navigate(`/yard/papers/new?kind=${event.target.value}`);
-          }}
-        >
-          <option value="">New note …</option>
-          {noteKindList.map((kind) => (
-            <option key={kind} value={kind}>
-              {noteKindWords[kind]}
-            </option>
-          ))}
-        </select>
+        <NewNote />
       </header>
       <div className="screen-body">
         {view === 'notes' ? <NotesList /> : null}
