@@ -15,14 +15,14 @@ import type { Trace } from './trace.ts';
 
 export const yardFindingKinds = [
   'lost',
+  'late',
+  'dirty',
   'to-repair',
+  'repair-late',
+  'gear',
   'quarantine',
   'scrapped',
   'other-job',
-  'dirty',
-  'late',
-  'repair-late',
-  'gear',
   'due-out',
   'promised',
   'figure',

@@ -1,9 +1,10 @@
 // What the yard changes for a plan, in words, and where its paper is.
+import type { z } from 'zod';
 import { never } from '../../core/answer.ts';
-import type { Output } from '../client/core.tsx';
+import type { yardNote } from '../../core/procedures/yard-notes.ts';
 import { shortDate, type TimeWords } from './time-words.ts';
 
-export type YardNote = Output<'board.read'>['yardNotes'][number];
+export type YardNote = z.output<typeof yardNote>;
 
 /** What takes pieces away from the plan, so that the board tells it over the days. */
 export function isTold({ kind }: YardNote): boolean {

@@ -20,22 +20,33 @@ export function YardStrip(props: {
       {told.slice(0, most).map((note) => (
         <YardNoteLink key={keyOf(note)} note={note} words={props.words} />
       ))}
-      {more > 0 ? <Link href="/shortfalls">and {more} more</Link> : null}
+      {more > 0 ? <Link href="/shortfalls?yard=open">and {more} more</Link> : null}
     </p>
   );
 }
 
-/** All of it, also what is promised, due out, kept back, and of which the figure is weak. */
+/** All of it, also what is promised, due out, kept back, and of which the figure is weak; closed until it is wanted. */
 export function YardList(props: {
   readonly notes: readonly YardNote[];
   readonly words: TimeWords;
+  readonly isOpen: boolean;
+  readonly onToggle: (isOpen: boolean) => void;
 }): ReactNode {
-  if (props.notes.length === 0) return null;
+  const { notes, onToggle } = props;
+  if (notes.length === 0) return null;
   return (
-    <section className="tight" aria-label="What the yard changes">
-      <h2>What the yard changes</h2>
+    <details
+      className="tight yard-list"
+      open={props.isOpen}
+      onToggle={(event) => {
+        if (event.currentTarget.open !== props.isOpen) onToggle(event.currentTarget.open);
+      }}
+    >
+      <summary>
+        What the yard changes: {notes.length} {notes.length === 1 ? 'thing' : 'things'}
+      </summary>
       <ul>
-        {props.notes.map((note) => (
+        {notes.map((note) => (
           <li key={keyOf(note)}>
             <YardNoteLink note={note} words={props.words} />
             <span className="soft">
@@ -46,7 +57,7 @@ export function YardList(props: {
           </li>
         ))}
       </ul>
-    </section>
+    </details>
   );
 }
 

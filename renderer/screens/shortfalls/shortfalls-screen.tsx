@@ -75,7 +75,12 @@ export function ShortfallsScreen(): ReactNode {
               filterLabel="Filter"
             />
           )}
-          <YardList notes={yardNotes} words={words} />
+          <YardList
+            notes={yardNotes}
+            words={words}
+            isOpen={query.get('yard') !== null}
+            onToggle={(open) => change({ yard: open ? 'open' : null })}
+          />
           <TightList tightest={tightest} words={words} />
         </div>
         {chosen === undefined ? null : (

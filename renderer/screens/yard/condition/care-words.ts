@@ -1,14 +1,18 @@
 // The words of this screen: how a rate came about, where pieces come back from, and days with what comes back on them.
+import type { z } from 'zod';
 import { never } from '../../../../core/answer.ts';
-import type { Output } from '../../../client/core.tsx';
+import type { repairList } from '../../../../core/procedures/repair-list.ts';
+import type { yardCare } from '../../../../core/procedures/yard-care.ts';
+import type { yardRates } from '../../../../core/procedures/yard-rates.ts';
 
-export type Care = Output<'yard.care'>;
+export type Care = z.output<typeof yardCare.output>;
+export type Repairs = z.output<typeof repairList.output>;
 export type CleanRow = Care['toClean'][number];
 export type ApartRow = Care['quarantine'][number];
 export type BackRow = Care['dueBack'][number];
-export type RepairRow = Output<'repair.list'>['repairs'][number];
-export type WaitingRow = Output<'repair.list'>['waiting'][number];
-export type RateRow = Output<'yard.rates'>['rates'][number];
+export type RepairRow = Repairs['repairs'][number];
+export type WaitingRow = Repairs['waiting'][number];
+export type RateRow = z.output<typeof yardRates.output>['rates'][number];
 
 /** "5 of 36 pieces: 13.9 %" or "5 %"; one for each set; none. */
 export function rateWords(used: RateRow['used']): string {

@@ -1,7 +1,7 @@
 // A repair while it is written: text stays text until it is kept.
+import type { z } from 'zod';
 import { type Answer, answer, refuse, type Refusal } from '../../../../core/answer.ts';
-import type { CommandInput } from '../../../client/core.tsx';
-import type { JobClock } from '../../../parts/job-time.ts';
+import type { repairSave } from '../../../../core/procedures/repair-save.ts';
 import { readWhen } from '../../../parts/when-text.ts';
 import type { RepairRow, WaitingRow } from './care-words.ts';
 import { readHours, readPieces } from './clean-draft.ts';
@@ -51,19 +51,19 @@ export function beginRepair(
   };
 }
 
-export type RepairText = CommandInput<'repair.save'>['repair'];
+export type RepairText = z.input<typeof repairSave.input>['repair'];
 
 /** The refusals name their fields; the first of them is told at each. */
 export function readRepair(
   draft: RepairDraft,
-  clock: JobClock,
+  timeZone: string,
   now: string,
 ): { readonly repair: RepairText | null; readonly wrong: Readonly<Record<string, Refusal>> } {
   const quantity = readPieces(draft.quantity, 'quantity');
   const hours: Answer<number | null> =
     draft.hours.trim() === '' ? answer(null) : readHours(draft.hours, 'hours');
   const due: Answer<string | null> =
-    draft.due.trim() === '' ? answer(null) : readWhen(draft.due, now, clock.timeZone);
+    draft.due.trim() === '' ? answer(null) : readWhen(draft.due, now, timeZone);
   const donors = readDonors(draft.donors);
   const wrong: Record<string, Refusal> = {};
   const missing = (field: string, message: string): void => {

@@ -53,7 +53,7 @@ function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: Jo
   };
   const keep = (): void => {
     if (save.isPending) return;
-    const read = readRepair(draft, clock, clock.planFrom);
+    const read = readRepair(draft, clock.timeZone, clock.planFrom);
     setWrong(read.wrong);
     if (read.repair === null) return;
     save.mutate(

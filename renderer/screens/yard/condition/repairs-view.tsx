@@ -9,7 +9,8 @@ import { SidePane } from '../side-pane.tsx';
 import type { RepairRow } from './care-words.ts';
 import { FinishForm } from './finish-form.tsx';
 import { RepairForm } from './repair-form.tsx';
-import { type RepairLine, repairColumns, repairLines } from './repair-lines.tsx';
+import { repairColumns } from './repair-columns.tsx';
+import { type RepairLine, repairLines } from './repair-lines.ts';
 
 export function RepairsView(props: { readonly adding: boolean; readonly onClose: () => void }): ReactNode {
   const [query, change] = useAddressQuery();
