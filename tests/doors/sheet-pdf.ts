@@ -7,12 +7,16 @@ import { readPdf, type ReadPdf } from './read-pdf.ts';
 
 /** @param folder for what the desktop saves */
 export async function pdfOf(door: OpenDoor, folder: string): Promise<ReadPdf> {
-  if (door.kind === 'local') return readPdf(await door.page.pdf({ preferCSSPageSize: true }));
+  return readPdf(await pdfBytesOf(door, folder));
+}
+
+export async function pdfBytesOf(door: OpenDoor, folder: string): Promise<Uint8Array> {
+  if (door.kind === 'local') return door.page.pdf({ preferCSSPageSize: true });
   const file = path.join(folder, `${Math.random()}.pdf`);
   await answerDialog(door, file);
   await door.page.getByRole('button', { name: 'Save as PDF…' }).click();
   await door.page.getByText(`Saved as ${file}`).waitFor();
-  return readPdf(readFileSync(file));
+  return readFileSync(file);
 }
 
 /** Native dialogs cannot be clicked: this is what was chosen in it; null where it was left. */
