@@ -1,10 +1,12 @@
 // The sheets of notes: those of pieces that come, and those of pieces that go.
 import { type Answer, refuse, answer } from '../answer.ts';
 import type { BookReader } from '../book/book.ts';
+import { instantText } from '../plan/local-time.ts';
 import { noteSheet } from '../sheets/note-sheet.ts';
+import { momentMs } from '../yard/moment.ts';
 import { noteClaims, type NoteClaim } from '../yard/note-claims.ts';
 import { isComing, noteName } from '../yard/note-movements.ts';
-import type { NoteKind } from '../yard/note.ts';
+import type { NoteKind, YardNote } from '../yard/note.ts';
 import { asData } from './as-data.ts';
 import { byCode, found } from './by-code.ts';
 import { readNote } from './note-shapes.ts';
@@ -31,7 +33,7 @@ export async function sheetOfNote(
   asked: { readonly id: string; readonly units?: 'us' | 'metric' },
   kinds: readonly NoteKind[],
 ) {
-  const read = await readNote(book, asked.id);
+  const read = await readNamed(book, asked.id, kinds);
   if (!read.ok) return { ok: false as const, error: { ...read.error, field: 'id' } };
   const note = read.value;
   if (!kinds.includes(note.kind)) return anotherKind(noteName(note), kinds);
@@ -43,11 +45,17 @@ export async function sheetOfNote(
   ]);
   const [place, owner, component] = [byCode(locations), byCode(owners), byCode(components)];
   const job = jobs.find(({ code }) => code === note.job);
-  const { lines, countedThere, from, to, state, kind, ...rest } = note;
+  const { lines, countedThere, from, to, state, kind, expectedAt, arrivedAt, leftAt, ...rest } = note;
+  const timeZone = (job ?? jobs[0])?.timeZone;
+  const local = (at: string | null): string | null =>
+    at === null || timeZone === undefined ? at : instantText(momentMs(at) ?? 0, timeZone);
   return answer(
     asData(
       noteSheet({
         ...rest,
+        expectedAt: local(expectedAt),
+        arrivedAt: local(arrivedAt),
+        leftAt: local(leftAt),
         kind: kindWords[kind],
         state: stateWords[state],
         isComing: isComing(kind),
@@ -66,6 +74,16 @@ export async function sheetOfNote(
       }),
     ),
   );
+}
+
+/** By its id, or as people say it, by its number; that is used once a kind. */
+async function readNamed(
+  book: BookReader,
+  id: string,
+  kinds: readonly NoteKind[],
+): Promise<Answer<YardNote>> {
+  const numbered = (await book.notes()).find((note) => note.number === id && kinds.includes(note.kind));
+  return numbered === undefined ? readNote(book, id) : answer(numbered);
 }
 
 function anotherKind(name: string, kinds: readonly NoteKind[]): Answer<never> {

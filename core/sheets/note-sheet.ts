@@ -7,11 +7,20 @@ import { sheetUnits, type SheetUnits } from './drawn-gang.ts';
 import { el, of, printedHere, type Sheet, type SheetElement, type SheetNode } from './node.ts';
 import { row } from './pieces-part.ts';
 
+const conditionWords = {
+  ready: 'ready',
+  'ready-hidden': 'ready, hidden faces only',
+  'to-clean': 'to clean',
+  'to-repair': 'to repair',
+  quarantine: 'quarantine',
+  scrapped: 'scrapped',
+} as const;
+
 export interface NoteSheetLine {
   readonly component: string;
   readonly name: string;
   readonly owner: string;
-  readonly condition: string;
+  readonly condition: keyof typeof conditionWords;
   readonly sent: number;
   readonly counted: number | null;
   readonly countedThere: number | null;
@@ -91,7 +100,7 @@ function head(facts: NoteSheetFacts): SheetElement {
 
 const blank = '…………';
 
-/** By the clock it was written with. */
+/** By the clock of the job. */
 function moment(at: string | null): string {
   return at === null ? blank : at.slice(0, 16).replace('T', ' ');
 }
@@ -133,7 +142,7 @@ function linesPart(facts: NoteSheetFacts, units: SheetUnits): SheetElement {
             line.component,
             line.name,
             line.owner,
-            line.condition,
+            conditionWords[line.condition],
             line.container ?? '',
             units.weight(moving(line) * line.weightGrams),
             line.remark ?? '',

@@ -116,6 +116,10 @@ describe('A delivery note', () => {
     ])
       expect(words).toContain(part);
     expect(await host.refused('sheet.return', { id: note })).toBe('another-kind');
+    // By its number too, as people name it; times by the clock of the job.
+    const named = await host.ask('sheet.delivery', { id: 'D-099' });
+    expect(named.title).toBe('Delivery note D-099');
+    expect(wordsOf(named.tree)).toContain('Arrived 2026-02-20 14:10');
     await host.ask('note.reverse', { commandId: id(), note, remark: 'Tried' });
   });
 

@@ -160,9 +160,10 @@ const places: Places = {
   ],
 };
 
+const ids = (): string => 'id';
+
 describe('A new note', () => {
   test('a delivery begins from the depot to the yard with its owner’s pieces, a transfer between two places with ours', () => {
-    const ids = (): string => 'id';
     expect(newNote('delivery', 'D-1', places, ids)).toMatchObject({
       from: 'H1',
       to: 'YARD',
@@ -180,24 +181,25 @@ describe('A new note', () => {
   });
 });
 
+const row = (number: string, more: Partial<NoteRow>): NoteRow => ({
+  id: number,
+  kind: 'delivery',
+  number,
+  state: 'draft',
+  from: 'H1',
+  to: 'YARD',
+  expectedAt: null,
+  late: false,
+  lines: 1,
+  sent: 1,
+  counted: 0,
+  weightGrams: 0,
+  claims: 0,
+  attachments: 0,
+  ...more,
+});
+
 test('the list begins with what is late, then what is due by its day, drafts, booked, and what holds no more', () => {
-  const row = (number: string, more: Partial<NoteRow>): NoteRow => ({
-    id: number,
-    kind: 'delivery',
-    number,
-    state: 'draft',
-    from: 'H1',
-    to: 'YARD',
-    expectedAt: null,
-    late: false,
-    lines: 1,
-    sent: 1,
-    counted: 0,
-    weightGrams: 0,
-    claims: 0,
-    attachments: 0,
-    ...more,
-  });
   const rows = inLookingOrder([
     row('D-9', { state: 'reversed' }),
     row('D-10', { state: 'booked' }),
