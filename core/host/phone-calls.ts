@@ -6,6 +6,8 @@ import { code, instant } from '../procedures/shapes.ts';
 /** Always the same unless another is asked for: what a phone keeps unsent belongs to the address with its port. */
 export const usualPhonePort = 26_026;
 
+const leastPort = 1024;
+
 const phoneSession = z.strictObject({
   id: z.string(),
   /** As entered on the phone. */
@@ -58,8 +60,8 @@ export const phoneCalls = {
     input: z.strictObject({
       address: z.ipv4(),
       job: code,
-      /** 0 takes any free port; absent: the usual one. */
-      port: z.int().min(0).max(65_535).optional(),
+      /** 0 takes any free port; absent: the usual one. Those below are for programs of the system. */
+      port: z.union([z.literal(0), z.int().min(leastPort).max(65_535)]).optional(),
     }),
     output: phoneState,
   },

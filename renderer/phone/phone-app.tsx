@@ -16,8 +16,8 @@ export function PhoneApp(): ReactNode {
   const [place, key] = address;
   // Before the first sign-in there is nothing else to show. A code in the address came by a picture of it.
   const isNew = kept.work === null && kept.papers.length === 0 && connection !== 'there';
-  if (isNew || place === 'sign-in') return <SignIn code={place === 'code' ? (key ?? '') : ''} />;
-  if (place === 'code') return <SignIn code={key ?? ''} />;
+  const code = place === 'code' ? (key ?? '') : '';
+  if (isNew || place === 'sign-in' || place === 'code') return <SignIn key={code} code={code} />;
   return (
     <>
       {place === 'paper' && key !== undefined ? (

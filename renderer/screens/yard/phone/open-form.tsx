@@ -12,7 +12,7 @@ export function OpenForm({ state }: { readonly state: PhoneState }): ReactNode {
   const [chosen, setChosen] = useState<string | null>(null);
   const [port, setPort] = useState(String(usualPort));
   const address = addresses.find((each) => each.address === chosen)?.address ?? addresses[0]?.address;
-  const isPort = /^\d{1,5}$/u.test(port) && Number(port) <= 65_535 && Number(port) > 0;
+  const isPort = /^\d{4,5}$/u.test(port) && Number(port) >= 1024 && Number(port) <= 65_535;
   const submit = (event: FormEvent): void => {
     event.preventDefault();
     if (address !== undefined && isPort) open.mutate({ address, job: job.code, port: Number(port) });
@@ -58,7 +58,7 @@ export function OpenForm({ state }: { readonly state: PhoneState }): ReactNode {
         <span id="phone-port-why" className="soft">
           {isPort
             ? 'Leave it as it is: what a phone has not sent yet belongs to this address with this port.'
-            : 'A number from 1 to 65535 is wanted.'}
+            : 'A number from 1024 to 65535 is wanted.'}
         </span>
       </label>
       <ul className="phone-cautions">
