@@ -46,6 +46,8 @@ const draft: NoteDraft = {
   lines: [line('LK', '40', '36'), emptyNoteLine('empty', 'H1'), line('R8', '', '6')],
 };
 
+const at = (field: string) => refusedField({ message: 'no', field }, [0, 2]);
+
 describe('A note as it is typed', () => {
   test('becomes one that the core takes: empty lines left out, empty words null, times by the job’s clock', () => {
     const { note, errors, lineOf } = readNote(draft, null, clock, known);
@@ -113,7 +115,6 @@ describe('A note as it is typed', () => {
   });
 
   test('a refusal of the core stands at the line it is about, counted without the empty ones', () => {
-    const at = (field: string) => refusedField({ message: 'no', field }, [0, 2]);
     expect(at('note.lines.1.component')).toMatchObject({ line: 2, field: 'component' });
     expect(at('note.number')).toMatchObject({ line: null, field: 'number' });
     expect(at('note.version')).toBe(undefined);
