@@ -32,7 +32,7 @@ export async function readShownTicket(book: BookReader, asked: string, units?: U
 
 export async function shownParts(
   book: BookReader,
-  ticket: Pick<StripTicket, 'parts' | 'pour' | 'place'>,
+  ticket: Pick<StripTicket, 'parts' | 'pour' | 'place' | 'state'>,
   entries: readonly Pick<TicketEntry, 'lines'>[],
   units: UnitSystem,
 ) {
@@ -61,7 +61,8 @@ export async function shownParts(
         lookAlike: words.get(expected.component) ?? null,
         isCounted,
         counted,
-        missing,
+        // What nobody counted was asked about, and taken to have come back.
+        missing: ticket.state === 'booked' && !isCounted && expected.sought === undefined ? 0 : missing,
       })),
     extra: extras
       .filter((extra) => extra.part === part.part)

@@ -109,7 +109,10 @@ export function restAsNone(parts: readonly Pick<TicketPart, 'part' | 'expected'>
 }
 
 /** In words what a line still lacks. */
-export function missingWords(line: Pick<TicketLine, 'isCounted' | 'missing' | 'sought'>): string {
-  if (!line.isCounted && line.sought === 0) return 'not counted';
+export function missingWords(
+  line: Pick<TicketLine, 'isCounted' | 'missing' | 'sought'>,
+  isOpen: boolean,
+): string {
+  if (!line.isCounted && line.sought === 0) return isOpen ? 'not counted' : 'not counted, taken as there';
   return line.missing === 0 ? 'all there' : `${line.missing} missing`;
 }

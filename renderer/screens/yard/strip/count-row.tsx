@@ -59,7 +59,7 @@ export function CountRow(props: {
             )}
           </td>
         ))}
-        <td className="strip-missing">{missingWords(line)}</td>
+        <td className="strip-missing">{missingWords(line, isOpen)}</td>
       </tr>
       {errors.length === 0 ? null : (
         <tr className="line-errors">

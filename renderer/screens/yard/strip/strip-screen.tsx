@@ -26,7 +26,7 @@ export function StripScreen(): ReactNode {
         <div className="pane grow yard-main">
           <Tickets />
         </div>
-        <aside className="pane side yard-side" aria-label="Next strips">
+        <aside className="pane side yard-side strip-side" aria-label="Next strips">
           <NextStrips />
         </aside>
       </div>

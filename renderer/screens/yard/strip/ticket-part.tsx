@@ -35,7 +35,7 @@ export function TicketPartView(props: {
           </button>
         ) : null}
       </p>
-      {isChanging && part.next !== null ? (
+      {isOpen && isChanging && part.next !== null ? (
         <DestinationForm ticket={ticket} part={part} next={part.next} onDone={() => setChanging(false)} />
       ) : null}
       {part.expected.length === 0 ? (

@@ -56,10 +56,10 @@ function TicketView(props: { readonly ticket: Ticket }): ReactNode {
           <EntriesList entries={ticket.entries} />
           {isOpen ? (
             <>
-              <section className="strip-side-part" aria-label="More than expected">
-                <h2>More than expected, or not on the list</h2>
+              <details className="strip-side-part">
+                <summary>More than expected, or not on the list</summary>
                 <ExtraForm ticket={ticket} />
-              </section>
+              </details>
               <section className="strip-side-part" aria-label="Booking">
                 <h2>Book it</h2>
                 <BookingPart ticket={ticket} hasTyped={hasTyped} />
