@@ -86,6 +86,11 @@ export function restsOnWords(restsOn: Shortfall['restsOn']): string {
   }
 }
 
+/** "counted", "from a list", "counted, old". */
+export function figureWords(shortfall: Pick<Shortfall, 'restsOn' | 'restsOnOld'>): string {
+  return `${restsOnWords(shortfall.restsOn)}${shortfall.restsOnOld ? ', old' : ''}`;
+}
+
 export function tightWords(tight: Tight, words: TimeWords): string {
   const spare = tight.stock - tight.held;
   const left = spare === 0 ? 'none to spare' : `${spare} to spare`;

@@ -11,7 +11,7 @@ import { type TimeWords, timeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
 import { YardList, YardStrip } from '../../parts/yard-strip.tsx';
 import { ShortfallPane } from './shortfall-pane.tsx';
-import { daysOf, hireWords, holderWords, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
+import { daysOf, hireWords, holderWords, figureWords, type Shortfall, spanWords } from './shortfall-rows.ts';
 import { TightList } from './tight-list.tsx';
 import '../../style/board-head.css';
 import '../../style/board.css';
@@ -171,12 +171,12 @@ function makeColumns(words: TimeWords, money: (cents: number) => string): readon
     {
       id: 'rests',
       header: 'Rests on',
-      value: (row) => restsOnWords(row.restsOn),
+      value: figureWords,
       show: (row) =>
-        row.restsOn === 'counted' ? (
+        row.restsOn === 'counted' && !row.restsOnOld ? (
           'counted'
         ) : (
-          <span className="caution-word-ink">{restsOnWords(row.restsOn)}</span>
+          <span className="caution-word-ink">{figureWords(row)}</span>
         ),
       width: 110,
     },
