@@ -35,17 +35,19 @@ export function givenRows(list: PickList, from: string, ours: string): readonly 
     owner,
     condition,
     listed: quantity,
+    missing: 0,
   }));
   const listed = new Set(lines.map(({ component }) => component));
   const short = list.short
     .filter(({ component }) => !listed.has(component))
-    .map(({ component, name, owner }): GivenRow => ({
+    .map(({ component, name, owner, missing }): GivenRow => ({
       key: JSON.stringify([component, 'short']),
       component,
       name,
       owner: owner ?? ours,
       condition: 'ready',
       listed: 0,
+      missing,
     }));
   return [...lines, ...short];
 }
