@@ -31,6 +31,7 @@ export function useActions(): readonly PaletteItem[] {
       action('print', 'Print this screen', printScreen),
       action('design', 'New design', () => navigate('/designs/new')),
       action('fill', 'Fill a wall', () => navigate('/fill')),
+      action('phone', 'Count on a phone', () => navigate('/yard/phone')),
       action('import', 'Import a file', () => navigate('/book')),
       action('check', 'Check the book', () => navigate('/book')),
       action('copy', 'Write a copy of the book', () => navigate('/book')),

@@ -1,9 +1,8 @@
 // What a line of a paper stands at on this phone: what was last read of it, with what is not sent yet laid over it.
 // On a ticket entries add up; on a count the last figure of this counter is the figure.
 import type { Condition } from '../../../core/yard/movement.ts';
+import { type ByCondition, noPieces } from '../../../core/yard/ticket-counts.ts';
 import { type EntryLine, type ReadCount, type ReadTicket, sameThing } from '../kept/kept.ts';
-
-export type ByCondition = Readonly<Record<Condition, number>>;
 
 export interface CountLine {
   readonly group: string;
@@ -33,19 +32,6 @@ export interface CountGroup {
   readonly lines: readonly CountLine[];
 }
 
-export const conditionOrder: readonly Condition[] = [
-  'ready',
-  'ready-hidden',
-  'to-clean',
-  'to-repair',
-  'quarantine',
-  'scrapped',
-];
-
-export function total(counts: ByCondition): number {
-  return conditionOrder.reduce((sum, condition) => sum + counts[condition], 0);
-}
-
 type Pending = readonly (readonly EntryLine[])[];
 
 export function ticketGroups(read: ReadTicket, pendingBatches: Pending): readonly CountGroup[] {
@@ -73,7 +59,7 @@ export function ticketGroups(read: ReadTicket, pendingBatches: Pending): readonl
           mine.filter(({ extra }) => !extra),
         ),
         extra: added(
-          known.get(component)?.counted ?? none,
+          known.get(component)?.counted ?? noPieces,
           mine.filter(({ extra }) => extra),
         ),
         isUnsent: mine.length > 0,
@@ -101,8 +87,8 @@ export function ticketGroups(read: ReadTicket, pendingBatches: Pending): readonl
             lookAlike: null,
             bundleSize: null,
             isCounted: true,
-            counted: none,
-            extra: added(known.get(component)?.counted ?? none, mine),
+            counted: noPieces,
+            extra: added(known.get(component)?.counted ?? noPieces, mine),
             isUnsent: mine.length > 0,
           };
         }),
@@ -131,8 +117,8 @@ export function countGroups(read: ReadCount, counter: 1 | 2, pending: Pending): 
           lookAlike: line.lookAlikes.length === 0 ? null : line.lookAlikes.join(', '),
           bundleSize: line.bundleSize,
           isCounted: mine.length > 0 || figure !== undefined,
-          counted: mine.length > 0 ? added(none, mine) : { ...none, ...figure?.byCondition },
-          extra: none,
+          counted: mine.length > 0 ? added(noPieces, mine) : { ...noPieces, ...figure?.byCondition },
+          extra: noPieces,
           isUnsent: mine.length > 0,
         };
       }),
@@ -144,15 +130,6 @@ function lastFigure(pending: Pending, thing: Parameters<typeof sameThing>[0]): r
   const figures = pending.map((lines) => lines.filter((line) => sameThing(line, thing)));
   return figures.findLast((lines) => lines.length > 0) ?? [];
 }
-
-export const none: ByCondition = {
-  ready: 0,
-  'ready-hidden': 0,
-  'to-clean': 0,
-  'to-repair': 0,
-  quarantine: 0,
-  scrapped: 0,
-};
 
 function added(counted: ByCondition, lines: readonly EntryLine[]): ByCondition {
   const sum: Record<Condition, number> = { ...counted };

@@ -1,8 +1,9 @@
 // What a tap does to the lines of a draft. On a ticket it adds or takes back; on a count it sets the whole figure of a
 // thing, in every condition in which any lies there.
-import type { Condition } from '../../../core/yard/movement.ts';
+import { type Condition, conditions } from '../../../core/yard/movement.ts';
+import { type ByCondition, noPieces, total } from '../../../core/yard/ticket-counts.ts';
 import { type EntryLine, type Paper, sameLine, sameThing } from '../kept/kept.ts';
-import { type ByCondition, conditionOrder, type CountLine, none, total } from './figures.ts';
+import type { CountLine } from './figures.ts';
 
 type Change = (lines: readonly EntryLine[]) => readonly EntryLine[];
 
@@ -31,7 +32,7 @@ export function overAsExtra(line: CountLine): Change {
   return (lines) => {
     let over = total(line.counted) - (line.expected ?? 0);
     let changed = lines;
-    for (const condition of [...conditionOrder].reverse()) {
+    for (const condition of [...conditions].reverse()) {
       const some = Math.min(over, line.counted[condition]);
       if (some <= 0) continue;
       over -= some;
@@ -44,7 +45,7 @@ export function overAsExtra(line: CountLine): Change {
 /** Looked for, and none was there. */
 export function noneThere(paper: Paper, line: CountLine): Change {
   return (lines) =>
-    paper.kind === 'ticket' ? byTicket(line, 'ready', 0, false)(lines) : withFigure(lines, line, none);
+    paper.kind === 'ticket' ? byTicket(line, 'ready', 0, false)(lines) : withFigure(lines, line, noPieces);
 }
 
 /** As if nobody had counted it here; what was sent stays. */
@@ -87,7 +88,7 @@ function plus(lines: readonly EntryLine[], more: EntryLine): readonly EntryLine[
 function figureIn(lines: readonly EntryLine[], line: CountLine): ByCondition {
   const own = lines.filter((each) => sameThing(each, line));
   if (own.length === 0) return line.counted;
-  const figure: Record<Condition, number> = { ...none };
+  const figure: Record<Condition, number> = { ...noPieces };
   for (const { condition, quantity } of own) figure[condition] = quantity;
   return figure;
 }
@@ -95,7 +96,7 @@ function figureIn(lines: readonly EntryLine[], line: CountLine): ByCondition {
 /** Every condition that has any, and always one: a figure of nothing is a figure. */
 function withFigure(lines: readonly EntryLine[], line: CountLine, figure: ByCondition): readonly EntryLine[] {
   const { group, component, owner } = line;
-  const some = conditionOrder.filter((condition) => figure[condition] > 0);
+  const some = conditions.filter((condition) => figure[condition] > 0);
   const told = some.length === 0 ? (['ready'] as const) : some;
   return [
     ...lines.filter((each) => !sameThing(each, line)),

@@ -1,6 +1,7 @@
 // One line of the paper, as a target for a gloved finger.
 import type { ReactNode } from 'react';
-import { type CountLine, total } from '../counting/figures.ts';
+import { total } from '../../../core/yard/ticket-counts.ts';
+import type { CountLine } from '../counting/figures.ts';
 import { conditionsOf, standsWords } from './line-words.ts';
 
 export function LineRow(props: { readonly line: CountLine; readonly onOpen: () => void }): ReactNode {

@@ -1,8 +1,10 @@
 // Counting one line: the condition, then more, less, as expected, or a number. Each tap is on the phone before its
 // figure is shown.
 import { type ReactNode, useEffect, useRef, useState } from 'react';
-import type { Condition } from '../../../core/yard/movement.ts';
-import { conditionOrder, type CountLine, total } from '../counting/figures.ts';
+import { type Condition, conditions } from '../../../core/yard/movement.ts';
+import { total } from '../../../core/yard/ticket-counts.ts';
+import { conditionWords } from '../../screens/yard/yard-words.ts';
+import type { CountLine } from '../counting/figures.ts';
 import { findLine, lineKey, shownGroups } from '../counting/shown.ts';
 import {
   addTo,
@@ -17,7 +19,7 @@ import {
 import { changeDraft } from '../kept/entries.ts';
 import type { EntryLine, KeptPaper } from '../kept/kept.ts';
 import { keptNow } from '../kept/state.ts';
-import { conditionWords, standsWords } from './line-words.ts';
+import { standsWords } from './line-words.ts';
 import { NumberPad } from './number-pad.tsx';
 import { Refusal } from './refusal.tsx';
 
@@ -77,7 +79,7 @@ export function LineSheet(props: {
       )}
       <fieldset className="conditions">
         <legend className="visually-hidden">Condition</legend>
-        {conditionOrder.map((each) => (
+        {conditions.map((each) => (
           <button key={each} type="button" aria-pressed={each === condition} onClick={() => choose(each)}>
             {conditionWords[each]}
             <span className="condition-figure">{standsAt(line, each)}</span>
@@ -169,6 +171,6 @@ export function LineSheet(props: {
 
 /** The one that has any, if only one has; else that of the line before. */
 function bestCondition(line: CountLine): Condition {
-  const some = conditionOrder.filter((condition) => standsAt(line, condition) > 0);
+  const some = conditions.filter((condition) => standsAt(line, condition) > 0);
   return some.length === 1 && some[0] !== undefined ? some[0] : lastCondition;
 }

@@ -1,15 +1,8 @@
-// What a line says of itself in words: conditions, and how it stands against what is expected.
-import type { Condition } from '../../../core/yard/movement.ts';
-import { conditionOrder, type CountLine, total } from '../counting/figures.ts';
-
-export const conditionWords: Readonly<Record<Condition, string>> = {
-  ready: 'ready',
-  'ready-hidden': 'ready, hidden faces',
-  'to-clean': 'to clean',
-  'to-repair': 'to repair',
-  quarantine: 'quarantine',
-  scrapped: 'scrap',
-};
+// What a line says of itself in words: how it stands against what is expected, and in which conditions.
+import { conditions } from '../../../core/yard/movement.ts';
+import { total } from '../../../core/yard/ticket-counts.ts';
+import { conditionWords } from '../../screens/yard/yard-words.ts';
+import type { CountLine } from '../counting/figures.ts';
 
 /** "12 of 16 expected, 4 missing" */
 export function standsWords(line: CountLine): string {
@@ -29,7 +22,7 @@ export function standsWords(line: CountLine): string {
 
 /** "9 ready, 3 to clean" */
 export function conditionsOf(line: CountLine): string {
-  return conditionOrder
+  return conditions
     .filter((condition) => line.counted[condition] + line.extra[condition] > 0)
     .map((condition) => `${line.counted[condition] + line.extra[condition]} ${conditionWords[condition]}`)
     .join(', ');

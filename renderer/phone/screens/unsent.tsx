@@ -1,6 +1,7 @@
 // What was refused, with the reason, and the late finds: nothing of it is lost, and what becomes of it is for a person
 // to say.
 import { type ReactNode, useState } from 'react';
+import { conditionWords } from '../../screens/yard/yard-words.ts';
 import { addresses } from '../address.ts';
 import { otherTickets } from '../counting/other-tickets.ts';
 import { linesOnPaper, linesWords } from '../counting/pending.ts';
@@ -10,7 +11,6 @@ import { useKept } from '../kept/state.ts';
 import { askWork, sendAll } from '../sending/sender.ts';
 import { useEvery } from '../sending/use-every.ts';
 import { Head } from './head.tsx';
-import { conditionWords } from './line-words.ts';
 import { Refusal } from './refusal.tsx';
 
 const everyMs = 10_000;

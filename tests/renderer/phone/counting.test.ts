@@ -2,7 +2,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { conditions, type Condition } from '../../../core/yard/movement.ts';
-import { type CountLine, total } from '../../../renderer/phone/counting/figures.ts';
+import { total } from '../../../core/yard/ticket-counts.ts';
+import type { CountLine } from '../../../renderer/phone/counting/figures.ts';
 import { otherTickets } from '../../../renderer/phone/counting/other-tickets.ts';
 import { unsentLines, unsentWords } from '../../../renderer/phone/counting/pending.ts';
 import { findLine, lineKey, shownGroups } from '../../../renderer/phone/counting/shown.ts';

@@ -1,6 +1,6 @@
 // A ticket and a count as the phone reads them, small enough to add up in the head.
 import type { EntryLine, KeptPaper, ReadCount, ReadTicket } from '../../../renderer/phone/kept/kept.ts';
-import { none } from '../../../renderer/phone/counting/figures.ts';
+import { noPieces as none } from '../../../core/yard/ticket-counts.ts';
 
 const line = (
   component: string,
