@@ -1,7 +1,9 @@
 // What was given by a pick list as it is typed, and what the core is told: as listed, or in place of what was listed.
-import type { CommandInput, Output } from '../../../client/core.tsx';
+import type { z } from 'zod';
+import type { picklistGiven } from '../../../../core/procedures/picklist-given.ts';
+import type { picklistRead } from '../../../../core/procedures/picklist-read.ts';
 
-type PickList = Output<'picklist.read'>;
+type PickList = z.output<typeof picklistRead.output>;
 
 export interface GivenRow {
   readonly key: string;
@@ -57,7 +59,7 @@ export interface GivenError {
   readonly message: string;
 }
 
-export type GivenLines = CommandInput<'picklist.given'>['lines'];
+type GivenLines = z.input<typeof picklistGiven.input>['lines'];
 
 export function readGiven(
   rows: readonly GivenRow[],

@@ -1,5 +1,6 @@
 // What is to be sent as it is typed: lines of pieces, containers and gangs, each with its stop; and what the core is asked.
-import type { Input } from '../../../client/core.tsx';
+import type { z } from 'zod';
+import type { loadPropose } from '../../../../core/procedures/load-propose.ts';
 
 export interface SendLine {
   readonly id: string;
@@ -24,7 +25,7 @@ export function emptyMake(): MakeDraft {
   return { note: '', lines: [emptyLine()], trucks: [] };
 }
 
-type ToSend = NonNullable<Input<'load.propose'>['lines']>;
+type ToSend = NonNullable<z.input<typeof loadPropose.input>['lines']>;
 
 export interface Tags {
   readonly components: ReadonlySet<string>;

@@ -1,12 +1,13 @@
 // A truck as texts that are typed, and back. A bare number has the unit of whoever types it: feet or metres, pounds or
 // kilograms.
+import type { z } from 'zod';
 import { type Answer } from '../../../../core/answer.ts';
+import type { truckList } from '../../../../core/procedures/truck-list.ts';
 import { formatLength, type UnitSystem } from '../../../../core/units/length.ts';
 import { formatWeight } from '../../../../core/units/weight.ts';
-import type { Output } from '../../../client/core.tsx';
 import { readRadius, readWeight } from '../../designs/pick/typed-amounts.ts';
 
-export type Truck = Output<'truck.list'>['trucks'][number];
+export type Truck = z.output<typeof truckList.output>['trucks'][number];
 
 export interface TruckTexts {
   readonly code: string;
