@@ -84,17 +84,31 @@ async function ticketOfJob(
       });
 }
 
+interface EnteredLine {
+  readonly component: string;
+  readonly part?: string;
+  readonly location?: string;
+  readonly owner?: string | null | undefined;
+}
+
+/** As a person counts them: one in several conditions is one. */
+function linesOnPaper(lines: readonly EnteredLine[]): number {
+  return new Set(
+    lines.map(({ component, part, location, owner }) => JSON.stringify([part, location, component, owner])),
+  ).size;
+}
+
 async function enter(
   { call, session, at: arrival }: Asking,
   name: 'ticket.enter' | 'count.enter',
-  { sentAt, ...input }: SaidMoments & { readonly id: string; readonly lines: readonly unknown[] },
+  { sentAt, ...input }: SaidMoments & { readonly id: string; readonly lines: readonly EnteredLine[] },
 ): Promise<Answer<unknown>> {
   const { at, clockSaid } = countedMoment(arrival, { at: input.at, sentAt });
   const device = `phone of ${session.name}${clockSaid === null ? '' : `, its clock ${clockSaid}`}`;
   const entered = await call(name, { ...input, commandId: input.id, at, device }, session.name);
   if (entered.ok) {
     session.entries += 1;
-    session.lines += input.lines.length;
+    session.lines += linesOnPaper(input.lines);
   }
   return entered;
 }

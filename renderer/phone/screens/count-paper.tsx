@@ -92,8 +92,10 @@ function ReadPaper(props: { readonly paper: KeptPaper; readonly groups: readonly
         </section>
       ))}
       <p className="soft">
-        Planning aid only. Nobody stands on or under a suspended form; loose pieces are off a gang before it
-        flies.
+        Planning aid only.
+        {paper.kind === 'ticket'
+          ? ' Nobody stands on or under a suspended form; loose pieces are off a gang before it flies.'
+          : ''}
       </p>
       {line === null || open === null ? null : (
         <LineSheet

@@ -43,8 +43,8 @@ export function OpenedDoor({ door }: { readonly door: OpenPhoneDoor }): ReactNod
             {code.state === 'open' ? 'Another code' : 'Code for the next phone'}
           </button>
           <p className="soft">
-            The picture holds the code too, so that nobody has to type it. Plain HTTP, on the site&rsquo;s own
-            network only; close it when the counting is done.
+            {code.state === 'open' ? 'The picture holds the code too, so that nobody has to type it. ' : ''}
+            Plain HTTP, on the site&rsquo;s own network only; close it when the counting is done.
           </p>
         </section>
         <Phones door={door} />
