@@ -55,12 +55,11 @@ export function readyLevels(facts: YardFacts): ReadonlyMap<string, readonly Read
 
 /** @param more movements that are not booked yet, to be followed as if they were */
 export function traceOf(facts: Omit<TraceInput, 'at'>, more: readonly Movement[] = []): Trace {
-  const movements = [...facts.movements, ...more].sort((one, other) => at(one) - at(other));
+  // Read once each: thousands are put in order by them.
+  const times = new Map([...facts.movements, ...more].map((each) => [each, momentMs(each.at) ?? 0]));
+  const at = (movement: Movement): number => times.get(movement) ?? 0;
+  const movements = [...times.keys()].sort((one, other) => at(one) - at(other));
   return traceYard({ ...facts, movements, at });
-}
-
-function at(movement: Movement): number {
-  return momentMs(movement.at) ?? 0;
 }
 
 function firstLevel(component: string, trace: Trace, gear: GearChanges, { spares }: YardFacts): number {

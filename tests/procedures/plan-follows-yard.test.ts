@@ -130,6 +130,13 @@ const oldOn = async (now: string) =>
     ({ kind, figure }) => kind === 'figure' && figure?.old === true,
   ).length;
 
+const railsOn = async (now: string) => {
+  const { yardNotes } = await host.ask('board.read', { job, now });
+  const { stock } = await host.ask('curve.read', { job, component: 'R8', now });
+  const note = yardNotes.find(({ component, paper }) => component === 'R8' && paper?.number === 'D-101');
+  return { kind: note?.kind, since: note?.since, levels: stock.map(({ quantity }) => quantity) };
+};
+
 describe('what the yard changes', () => {
   const at = '2026-03-09T10:00:00-04:00';
   const move = {
@@ -158,6 +165,12 @@ describe('what the yard changes', () => {
     await host.ask('yard.move', { commandId: id(), movements: [{ ...found, at: after(at, 1) }] });
     const again = await host.ask('board.read', { job });
     expect(again.yardNotes.filter(({ kind }) => kind === 'lost')).toEqual([]);
+  });
+
+  test('six rails of D-101 are promised for 12 March; not come by then, they count for nothing and are late', async () => {
+    const since = '2026-03-12T09:00:00-04:00';
+    expect(await railsOn('2026-03-12T08:59:00-04:00')).toEqual({ kind: 'promised', since, levels: [18, 24] });
+    expect(await railsOn(since)).toEqual({ kind: 'late', since, levels: [18] });
   });
 
   test('days that are short or nearly so of a component whose figure came from a list are marked', async () => {

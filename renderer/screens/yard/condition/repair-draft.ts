@@ -23,6 +23,8 @@ export interface RepairDraft {
   readonly hours: string;
   readonly due: string;
   readonly sendTo: string;
+  /** When they were found or sent; asked for only where they move. */
+  readonly at: string;
   readonly donors: readonly DonorDraft[];
   readonly remark: string;
 }
@@ -46,6 +48,7 @@ export function beginRepair(
     hours: known?.hours === null || known?.hours === undefined ? '' : String(known.hours),
     due: known?.dueAt === null || known?.dueAt === undefined ? '' : dueWords(known.dueAt),
     sendTo: '',
+    at: '',
     donors: (known?.partsFrom ?? []).map((donor) => ({ ...donor, quantity: String(donor.quantity) })),
     remark: known?.remark ?? '',
   };

@@ -4,7 +4,15 @@ import { useCommand, useCore } from '../../../client/core.tsx';
 import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
 import { ComponentField } from '../component-field.tsx';
 import { Field } from '../field.tsx';
-import { errorFor, FormEnd, PlaceSelect, SelectField, TextField } from '../gangs/form-parts.tsx';
+import {
+  errorFor,
+  FormEnd,
+  PlaceSelect,
+  readMoment,
+  SelectField,
+  TextField,
+  whenHint,
+} from '../gangs/form-parts.tsx';
 import { useKept } from '../gangs/use-kept.ts';
 import type { RepairRow, WaitingRow } from './care-words.ts';
 import { DonorLines } from './donor-lines.tsx';
@@ -54,8 +62,9 @@ function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: Jo
   const keep = (): void => {
     if (save.isPending) return;
     const read = readRepair(draft, clock.timeZone, clock.planFrom);
-    setWrong(read.wrong);
-    if (read.repair === null) return;
+    const at = readMoment(draft.at, clock);
+    setWrong({ ...read.wrong, ...(at.ok ? {} : { at: at.error }) });
+    if (read.repair === null || !at.ok) return;
     save.mutate(
       {
         id: known?.id ?? crypto.randomUUID(),
@@ -63,7 +72,7 @@ function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: Jo
         repair: read.repair,
         was: draft.was,
         ...(draft.sendTo === '' ? {} : { sendTo: draft.sendTo }),
-        at: new Date().toISOString(),
+        at: at.value,
       },
       {
         onSuccess: () => {
@@ -145,6 +154,15 @@ function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: Jo
           error={error('sendTo')}
           onChange={(sendTo) => edit({ sendTo })}
         />
+        {draft.sendTo === '' && draft.was === 'to-repair' ? null : (
+          <TextField
+            label="When"
+            value={draft.at}
+            placeholder={whenHint}
+            error={error('at')}
+            onChange={(at) => edit({ at })}
+          />
+        )}
         <TextField
           label="Remark"
           className="wide"
