@@ -24,6 +24,8 @@ const opened: readonly { readonly name: string; readonly address: string; readon
   { name: 'a crane and its chart', address: '/designs/GA/pick', open: openCrane },
   { name: 'a count being entered', address: '/yard/counts?start=spot', open: startCount },
   { name: 'a difference of a count', address: '/yard/counts?start=spot', open: findDifference },
+  { name: 'a strip ticket being counted', address: '/yard/strip', open: countATicket },
+  { name: 'a strip ticket booked', address: '/yard/strip', open: bookATicket },
   { name: 'a pour in full', address: '/pours/P08', open: async () => undefined },
 ];
 type Opening = (page: Page) => Promise<void>;
@@ -66,6 +68,27 @@ async function findDifference(page: Page): Promise<void> {
   await page.getByRole('radio', { name: 'Differences' }).click();
   await page.getByRole('row', { name: /LK/u }).click();
   await page.getByRole('complementary', { name: /^LK at ENN: /u }).waitFor();
+}
+
+async function countATicket(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Make ticket of P01' }).click();
+  await page.getByText('Nobody counted all').waitFor();
+  await page.getByText('More than expected, or not on the list').click();
+  await page.getByLabel('Go to').fill('RG:S:OTHER:S-4');
+  await page.keyboard.press('Enter');
+  await page.getByText('here is job TB26').waitFor();
+  await page.getByLabel('P836 of P01/A1, ready', { exact: true }).fill('x');
+}
+
+async function bookATicket(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Make ticket of P02' }).click();
+  await page.getByLabel('P836 of P02/A1, ready', { exact: true }).fill('3');
+  await page.keyboard.press('Control+Enter');
+  await page.getByText('Entered: 1 line.').waitFor();
+  await page.getByRole('button', { name: 'They came back as expected' }).click();
+  await page.getByRole('heading', { name: 'Missing, against whom' }).waitFor();
+  await page.getByRole('button', { name: /^Book S-/u }).click();
+  await page.getByRole('heading', { name: 'Still missing' }).waitFor();
 }
 
 async function openBooking(page: Page): Promise<void> {

@@ -1,6 +1,7 @@
 // Booking a ticket: what will move, what is missing against whom, before anything is booked; and what nobody counted is
 // asked about. All of it moves at once or nothing does.
 import { type ReactNode, useState } from 'react';
+import { answer } from '../../../../core/answer.ts';
 import { type Output, useCommand, useCore } from '../../../client/core.tsx';
 import type { Refused } from '../../../client/refused.ts';
 import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
@@ -32,11 +33,13 @@ function BookingForm(props: {
 }): ReactNode {
   const { clock, hasTyped } = props;
   const { ticket, parts } = props.ticket;
-  const [text, setText] = useState(props.planned);
+  // Null: as planned, to the second.
+  const [text, setText] = useState<string | null>(null);
   const [asExpected, setAsExpected] = useState(false);
-  const at = readMoment(text, clock);
+  const near = { ...clock, planFrom: ticket.plannedAt };
+  const at = text === null ? answer(ticket.plannedAt) : readMoment(text, near);
   // "now" is another moment at each reading: the trial takes the planned one until it is booked.
-  const isNow = ['', 'now'].includes(text.trim().toLowerCase());
+  const isNow = ['', 'now'].includes(text?.trim().toLowerCase() ?? 'planned');
   const trialAt = at.ok && !isNow ? at.value : ticket.plannedAt;
   const trial = useCore('ticket.trial', { ticket: ticket.id, at: trialAt, uncountedAsExpected: asExpected });
   const book = useCommand('ticket.book');
@@ -52,7 +55,7 @@ function BookingForm(props: {
     >
       <TextField
         label="Stripped at"
-        value={text}
+        value={text ?? props.planned}
         placeholder="now, or as 10 Mar 16:00"
         error={errorFor(at.ok ? {} : { at: at.error }, book.error, 'at')}
         onChange={(typed) => {

@@ -1,6 +1,7 @@
 // Who cleared the strip, when, under which clause, on what evidence. A time of the plan is a forecast and stands for no
 // name.
 import { type ReactNode, useState } from 'react';
+import { answer } from '../../../../core/answer.ts';
 import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
 import { errorFor, FormEnd, readMoment, TextField, whenHint } from '../gangs/form-parts.tsx';
 import type { Clearance, Ticket } from './asked.ts';
@@ -72,7 +73,8 @@ function ClearanceForm(props: {
   const before = ticket.cleared;
   const [draft, setDraft] = useState({
     by: before?.by ?? '',
-    at: before === null ? '' : words.full(before.at),
+    /** Null: as it was. */
+    at: before === null ? '' : (null as string | null),
     clause: before?.clause ?? '',
     evidence: before?.evidence ?? '',
   });
@@ -86,7 +88,8 @@ function ClearanceForm(props: {
   const keep = (cleared: Clearance | null): void =>
     saving.save(`clearance of ${ticket.name}`, { cleared: before }, { cleared }, props.onDone);
   const save = (): void => {
-    const at = readMoment(draft.at, clock);
+    const near = { ...clock, planFrom: ticket.plannedAt };
+    const at = draft.at === null && before !== null ? answer(before.at) : readMoment(draft.at ?? '', near);
     setWrong({
       ...(draft.by.trim() === '' && { by: { message: 'Who cleared it is missing.' } }),
       ...(at.ok ? {} : { at: at.error }),
@@ -118,7 +121,7 @@ function ClearanceForm(props: {
         />
         <TextField
           label="When"
-          value={draft.at}
+          value={draft.at ?? (before === null ? '' : words.full(before.at))}
           placeholder={whenHint}
           error={errorFor(wrong, saving.error, 'at')}
           onChange={(at) => edit({ at })}

@@ -8,7 +8,7 @@ export type Column = (typeof columns)[number];
 
 export const columnWords: Readonly<Record<Column, string>> = {
   ready: 'ready',
-  'ready-hidden': 'hidden faces',
+  'ready-hidden': 'hidden',
   'to-clean': 'to clean',
   'to-repair': 'to repair',
   quarantine: 'quarantine',

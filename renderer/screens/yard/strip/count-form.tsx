@@ -22,7 +22,7 @@ export function CountForm(props: {
   const enter = useCommand('ticket.enter');
   const [owner, setOwner] = useState('');
   const [said, setSaid] = useState('');
-  const body = useRef<HTMLDivElement>(null);
+  const body = useRef<HTMLElement>(null);
   const typed = readEntry(parts, count.draft, owner === '' ? null : owner);
   const isOpen = ticket.state === 'open';
   const keep = (): void => {
@@ -84,7 +84,8 @@ export function CountForm(props: {
         </div>
       ) : null}
       {enter.error === null ? null : <RefusalNote error={enter.error} />}
-      <div className="strip-parts" ref={body}>
+      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- booked it has no field, and still it scrolls */}
+      <section className="strip-parts" ref={body} aria-label="Parts of the ticket" tabIndex={isOpen ? -1 : 0}>
         {parts.map((part) => (
           <TicketPartView
             key={part.part}
@@ -102,7 +103,7 @@ export function CountForm(props: {
             }}
           />
         ))}
-      </div>
+      </section>
     </form>
   );
 }

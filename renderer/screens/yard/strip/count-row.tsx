@@ -40,6 +40,7 @@ export function CountRow(props: {
           <td key={column} className="numeric">
             {isOpen ? (
               <span className="strip-cell">
+                <span className="strip-sum">{counted[column] === 0 ? '' : `${counted[column]} +`}</span>
                 <input
                   inputMode="text"
                   autoComplete="off"
@@ -52,7 +53,6 @@ export function CountRow(props: {
                   onChange={(event) => props.onCell(column, event.target.value)}
                   onKeyDown={moveInGrid}
                 />
-                <span className="strip-sum">{counted[column] === 0 ? '' : counted[column]}</span>
               </span>
             ) : (
               counted[column]

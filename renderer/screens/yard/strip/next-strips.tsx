@@ -94,7 +94,7 @@ function Strip(props: { readonly strip: NextStrip; readonly onMake: () => void }
             {strip.isPast ? ' · past, and on no ticket' : ''}
           </span>
         </span>
-        <button type="button" onClick={props.onMake} aria-label={`Make the strip ticket of ${strip.pour}`}>
+        <button type="button" onClick={props.onMake} aria-label={`Make ticket of ${strip.pour}`}>
           Make ticket
         </button>
       </div>

@@ -22,8 +22,9 @@ export function TicketHead(props: { readonly ticket: Ticket }): ReactNode {
         {ticket.name}
       </h1>
       <span className="soft">
-        <b>{stateWords[ticket.state]}</b> · pour {ticket.pour} · planned {words.full(ticket.plannedAt)}{' '}
-        (forecast) · {counted} of {lines.length} lines counted
+        <b>{stateWords[ticket.state]}</b> · pour {ticket.pour}
+        {ticket.follows === null ? ` · planned ${words.full(ticket.plannedAt)} (forecast)` : ''} · {counted}{' '}
+        of {lines.length} lines counted
         {ticket.follows === null ? null : (
           <>
             {' '}
