@@ -5,7 +5,7 @@ import type { BookComponent, BookReader, BookWriter } from '../book/book.ts';
 import { type BookedTicket, bookTicket } from '../yard/book-ticket.ts';
 import type { Movement, Owner } from '../yard/movement.ts';
 import type { PooledLine } from '../yard/piece-pool.ts';
-import { ticketName } from '../yard/strip-ticket.ts';
+import { type StripTicket, ticketName } from '../yard/strip-ticket.ts';
 import { byCode, found } from './by-code.ts';
 import type { TicketWithEntries } from './ticket-facts.ts';
 import { nextWords } from './ticket-words.ts';
@@ -104,11 +104,16 @@ export function shownBooking(
         ? []
         : [{ gang, state: last.state, next: nextWords(next, ticket.place) }];
     }),
-    cautions: ticket.cleared === null ? [noClearance] : [],
+    cautions: cautionsOf(ticket),
   };
 }
 
-export const noClearance =
+/** Late finds are cleared by nobody: their gangs were stripped by the first ticket. */
+export function cautionsOf(ticket: Pick<StripTicket, 'cleared' | 'follows'>): string[] {
+  return ticket.cleared === null && ticket.follows === null ? [noClearance] : [];
+}
+
+const noClearance =
   'No clearance is entered on this ticket: nobody is named who cleared the strip. A forecast is never a release.';
 
 /** By where from, where to, condition and reason, in the order in which they first come. */

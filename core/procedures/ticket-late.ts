@@ -4,15 +4,20 @@ import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import { ticketName, type TicketPart } from '../yard/strip-ticket.ts';
 import { command } from './procedure.ts';
-import { commandId } from './shapes.ts';
+import { commandId, instant } from './shapes.ts';
 import { readTicket, stillMissing } from './ticket-facts.ts';
 import { ticketId } from './ticket-shapes.ts';
 
 export const ticketLate = command({
   name: 'ticket.late',
-  input: z.strictObject({ commandId, ticket: ticketId }),
+  input: z.strictObject({
+    commandId,
+    ticket: ticketId,
+    /** When it turned up; absent: now. */
+    at: instant.optional(),
+  }),
   output: z.strictObject({ ticket: z.string(), number: z.int(), name: z.string() }),
-  run: async (book, { commandId: id, ticket: asked }, { at }) => {
+  run: async (book, { commandId: id, ticket: asked, at }, context) => {
     const read = await readTicket(book, asked);
     if (!read.ok) return read;
     const { follows } = read.value;
@@ -55,7 +60,7 @@ export const ticketLate = command({
       result: null,
       follows: ticket.id,
       parts,
-      plannedAt: at,
+      plannedAt: at ?? context.at,
       remark: null,
     });
     return answer({ ticket: id, number, name: ticketName({ number }) });

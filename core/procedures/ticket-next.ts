@@ -14,7 +14,7 @@ import { nextOf, standingAt } from './ticket-parts.ts';
 import { nextWords } from './ticket-words.ts';
 import { yardNow } from './yard-now.ts';
 
-/** Strips of the days before that are on no ticket are offered as well, but not those long gone. */
+/** Strips of the days before that are on no ticket come first with those to come; those long gone after them. */
 const daysBack = 14;
 const msPerDay = 86_400_000;
 
@@ -65,7 +65,6 @@ export const ticketNext = query({
     const all = shownTurns(runs, turnsOf.turns, timeZone);
     const strips = facts.value.pours.flatMap((pour) => {
       const { stripFrom, stripTo } = found(turnsOf.times, pour.code);
-      if (stripTo < now - daysBack * msPerDay) return [];
       const turns = all.filter((turn) => turn.pour === pour.code && !onTicket.has(turn.id));
       const loose = looseDone.has(pour.code)
         ? 0
@@ -73,9 +72,15 @@ export const ticketNext = query({
       if (turns.length === 0 && loose === 0) return [];
       return [{ pour, stripFrom, stripTo, turns, loose }];
     });
+    const isLongGone = ({ stripTo }: { readonly stripTo: number }): boolean =>
+      stripTo < now - daysBack * msPerDay;
     strips.sort((one, other) => one.stripFrom - other.stripFrom);
+    const ordered = [
+      ...strips.filter((each) => !isLongGone(each)),
+      ...strips.filter((each) => isLongGone(each)).reverse(),
+    ];
     return answer({
-      strips: strips.slice(0, limit).map(({ pour, stripFrom, stripTo, turns, loose }) => ({
+      strips: ordered.slice(0, limit).map(({ pour, stripFrom, stripTo, turns, loose }) => ({
         pour: pour.code,
         name: pour.name,
         stripFrom: instantText(stripFrom, timeZone),

@@ -2,7 +2,7 @@
 import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { ticketStates } from '../yard/strip-ticket.ts';
-import { noClearance } from './book-ticket.ts';
+import { cautionsOf } from './book-ticket.ts';
 import { query } from './procedure.ts';
 import { code, instant } from './shapes.ts';
 import { readShownTicket } from './shown-ticket.ts';
@@ -30,11 +30,11 @@ export const ticketRead = query({
     const read = await readShownTicket(book, ticket);
     if (!read.ok) return read;
     const { facts, shown } = read.value;
-    const { result, cleared } = facts.ticket;
+    const { result } = facts.ticket;
     return answer({
       ...shown,
       booked: result === null ? null : { at: result.at, who: result.who },
-      cautions: cleared === null ? [noClearance] : [],
+      cautions: cautionsOf(facts.ticket),
       changeNumber: await book.changeNumber(),
     });
   },

@@ -54,7 +54,7 @@ function BookingForm(props: {
       }}
     >
       <TextField
-        label="Stripped at"
+        label={ticket.follows === null ? 'Stripped at' : 'Turned up at'}
         value={text ?? props.planned}
         placeholder="now, or as 10 Mar 16:00"
         error={errorFor(at.ok ? {} : { at: at.error }, book.error, 'at')}
@@ -68,6 +68,7 @@ function BookingForm(props: {
         trial={trial.data}
         error={trial.error}
         parts={parts}
+        isLate={ticket.follows !== null}
         onAsExpected={() => setAsExpected(true)}
       />
       {asExpected ? (
@@ -92,16 +93,17 @@ function TrialAnswer(props: {
   readonly trial: Output<'ticket.trial'> | undefined;
   readonly error: Refused | null;
   readonly parts: Ticket['parts'];
+  readonly isLate: boolean;
   readonly onAsExpected: () => void;
 }): ReactNode {
-  const { ticket, trial, error, parts } = props;
+  const { ticket, trial, error, parts, isLate } = props;
   const enter = useCommand('ticket.enter');
   const save = useCommand('ticket.save');
   if (error === null)
     return trial === undefined ? (
       <Waiting what="Reading what would move …" />
     ) : (
-      <BookingSummary booking={trial} isDone={false} />
+      <BookingSummary booking={trial} isLate={isLate} />
     );
   const rest = restAsNone(parts);
   return (

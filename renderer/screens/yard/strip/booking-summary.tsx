@@ -8,29 +8,12 @@ import type { Booking } from './asked.ts';
 import { componentWords, gangStateWords } from './strip-words.ts';
 
 export function BookingSummary(props: { readonly booking: Booking; readonly isDone: boolean }): ReactNode {
-  const { booking, isDone } = props;
+  const { booking, isLate } = props;
   const currency = useCore('board.read', { job: useJob().code }).data?.job.currency ?? 'USD';
   const moves = booking.moves.filter((move) => move.reason !== 'lost');
   return (
     <>
-      <h3>{isDone ? 'Missing' : 'Missing, against whom'}</h3>
-      {booking.missing.length === 0 ? (
-        <p className="soft">Nothing is missing.</p>
-      ) : (
-        <ul className="strip-missing-list">
-          {booking.missing.map((line) => (
-            <li key={`${line.part} ${line.component} ${line.owner}`}>
-              <b>
-                {line.quantity} {line.component}
-              </b>{' '}
-              of {line.ownerName}, {line.part}
-              {line.valueCents === null
-                ? ', value not entered'
-                : `, ${formatMoney(line.valueCents, currency)} new`}
-            </li>
-          ))}
-        </ul>
-      )}
+      {isLate ? null : <Missing booking={booking} currency={currency} />}
       <h3>Moves</h3>
       {moves.length === 0 ? (
         <p className="soft">Everything stays where it is booked.</p>
@@ -57,6 +40,32 @@ export function BookingSummary(props: { readonly booking: Booking; readonly isDo
           <span>{caution}</span>
         </p>
       ))}
+    </>
+  );
+}
+
+function Missing(props: { readonly booking: Booking; readonly currency: string }): ReactNode {
+  const { missing } = props.booking;
+  return (
+    <>
+      <h3>Missing, against whom</h3>
+      {missing.length === 0 ? (
+        <p className="soft">Nothing is missing.</p>
+      ) : (
+        <ul className="strip-missing-list">
+          {missing.map((line) => (
+            <li key={`${line.part} ${line.component} ${line.owner}`}>
+              <b>
+                {line.quantity} {line.component}
+              </b>{' '}
+              of {line.ownerName}, {line.part}
+              {line.valueCents === null
+                ? ', value not entered'
+                : `, ${formatMoney(line.valueCents, props.currency)} new`}
+            </li>
+          ))}
+        </ul>
+      )}
     </>
   );
 }

@@ -1,11 +1,11 @@
 // One strip ticket: at the left its parts to be counted, at the right who cleared it, who counted, what booking moves.
 import type { ReactNode } from 'react';
-import { Link, useLocation } from 'wouter';
-import { useCommand, useCore } from '../../../client/core.tsx';
-import { useTimeWords } from '../../../parts/job-time.ts';
+import { Link } from 'wouter';
+import { useCore } from '../../../client/core.tsx';
 import { CautionLine, RefusalNote, Waiting } from '../../../parts/notes.tsx';
 import { Attachments } from '../papers/attachments.tsx';
 import type { Ticket } from './asked.ts';
+import { BookedPart } from './booked-part.tsx';
 import { BookingPart } from './booking-part.tsx';
 import { ClearancePart } from './clearance-form.tsx';
 import { CountForm } from './count-form.tsx';
@@ -75,70 +75,5 @@ function TicketView(props: { readonly ticket: Ticket }): ReactNode {
       </div>
       <CautionLine about={stripCaution} />
     </div>
-  );
-}
-
-/** What is missing of a booked ticket, and the way to a ticket for what turns up late. */
-function BookedPart(props: { readonly ticket: Ticket }): ReactNode {
-  const { ticket, booked, stillMissing, late } = props.ticket;
-  const words = useTimeWords();
-  const make = useCommand('ticket.late');
-  const [, navigate] = useLocation();
-  if (booked === null) return <p className="strip-side-part">This ticket was dropped: nothing was booked.</p>;
-  const isLateOpen = late.some(({ state }) => state === 'open');
-  return (
-    <section className="strip-side-part" aria-label="Booked">
-      <h2>Booked</h2>
-      <p>
-        {words.full(booked.at)} by {booked.who}. Its movements stand in the ledger with note {ticket.name}.
-      </p>
-      {ticket.follows === null ? (
-        <>
-          <h3>Still missing</h3>
-          {stillMissing.length === 0 ? (
-            <p className="soft">Nothing.</p>
-          ) : (
-            <ul className="strip-missing-list">
-              {stillMissing.map((line) => (
-                <li key={`${line.part} ${line.component}`}>
-                  <b>
-                    {line.quantity} {line.component}
-                  </b>{' '}
-                  of {line.part}
-                </li>
-              ))}
-            </ul>
-          )}
-          {late.length === 0 ? null : (
-            <p>
-              Late finds:{' '}
-              {late.map((each, index) => (
-                <span key={each.id}>
-                  {index === 0 ? '' : ', '}
-                  <Link href={`/yard/strip/${encodeURIComponent(each.id)}`}>{each.name}</Link> ({each.state})
-                </span>
-              ))}
-            </p>
-          )}
-          {stillMissing.length === 0 || isLateOpen ? null : (
-            <button
-              type="button"
-              onClick={() => {
-                if (make.isPending) return;
-                make.mutate(
-                  { ticket: ticket.id },
-                  {
-                    onSuccess: (made) => navigate(`/yard/strip/${encodeURIComponent(made.ticket)}`),
-                  },
-                );
-              }}
-            >
-              Something turned up: ticket for late finds
-            </button>
-          )}
-          {make.error === null ? null : <RefusalNote error={make.error} />}
-        </>
-      ) : null}
-    </section>
   );
 }
