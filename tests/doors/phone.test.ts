@@ -165,21 +165,33 @@ doorTest(
     }),
 );
 
-doorTest('local', 'two tabs of one phone send what it holds once', () =>
-  atWork(async ({ call, ticket, phone: { context, page }, door }) => {
-    await context.setOffline(true);
-    await countLine(page, gang, 'LK', 6);
-    await context.setOffline(false);
-    const other = await context.newPage();
-    await other.goto(door.url);
-    await says(other, '1 line not yet sent');
-    await Promise.all([sendNow(page), sendNow(other)]);
-    await says(page, 'Everything is sent');
-    await says(other, 'Everything is sent');
-    expect(await readyInGang(call, ticket, 'LK')).toBe(6);
-    expect((await readTicket(call, ticket)).entries).toHaveLength(1);
-  }),
-);
+for (const where of [
+  'where a browser has locks',
+  'where it has none, as on a plain network address',
+] as const)
+  doorTest('local', `two tabs of one phone send what it holds once, ${where}`, () =>
+    atWork(async ({ call, ticket, phone: { context, page }, door }) => {
+      if (where !== 'where a browser has locks') {
+        await context.addInitScript(() => {
+          Object.defineProperty(Navigator.prototype, 'locks', { get: () => undefined });
+          Object.defineProperty(Crypto.prototype, 'randomUUID', { value: undefined });
+        });
+        await page.reload();
+        await page.getByRole('region', { name: gang }).waitFor();
+      }
+      await context.setOffline(true);
+      await countLine(page, gang, 'LK', 6);
+      await context.setOffline(false);
+      const other = await context.newPage();
+      await other.goto(door.url);
+      await says(other, '1 line not yet sent');
+      await Promise.all([sendNow(page), sendNow(other)]);
+      await says(page, 'Everything is sent');
+      await says(other, 'Everything is sent');
+      expect(await readyInGang(call, ticket, 'LK')).toBe(6);
+      expect((await readTicket(call, ticket)).entries).toHaveLength(1);
+    }),
+  );
 
 doorTest(
   'local',
