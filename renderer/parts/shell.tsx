@@ -8,6 +8,7 @@ import { useMenu } from './book-file.ts';
 import { Fault } from './fault.tsx';
 import type { Job } from './job.tsx';
 import { useKeptFocus } from './kept-focus.ts';
+import { useLiveNow } from './live-now.ts';
 import { Palette } from './palette.tsx';
 import { screens } from './screens.ts';
 import { sheetNameAt } from './sheet-address.ts';
@@ -92,7 +93,7 @@ function UndoButtons(): ReactNode {
 }
 
 function ShortfallCount(props: { readonly job: string }): ReactNode {
-  const list = useCore('shortfall.list', { job: props.job });
+  const list = useCore('shortfall.list', { job: props.job, ...useLiveNow(props.job) });
   const count = list.data?.shortfalls.length ?? 0;
   return count === 0 ? null : <span className="nav-count">{count}</span>;
 }

@@ -5,6 +5,7 @@ import { useLocation } from 'wouter';
 import { useCore, useHostState } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
 import { useJob } from '../../parts/job.tsx';
+import { useLiveNow } from '../../parts/live-now.ts';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { YardStrip } from '../../parts/yard-strip.tsx';
@@ -28,7 +29,7 @@ import '../../style/board-wall.css';
 
 export function BoardScreen(): ReactNode {
   const job = useJob();
-  const answer = useCore('board.read', { job: job.code });
+  const answer = useCore('board.read', { job: job.code, ...useLiveNow(job.code) });
   const model = useMemo(() => (answer.data === undefined ? null : boardModel(answer.data)), [answer.data]);
   if (answer.error !== null) return <RefusalNote error={answer.error} />;
   if (model === null) return <Waiting what="Planning the job …" />;

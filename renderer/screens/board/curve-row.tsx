@@ -3,6 +3,7 @@
 import { scaleLinear } from 'd3-scale';
 import { type ReactNode, useMemo } from 'react';
 import { useCore } from '../../client/core.tsx';
+import { useLiveNow } from '../../parts/live-now.ts';
 import type { Curves } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
@@ -18,7 +19,11 @@ export function CurveRow(props: {
   readonly chooser: ReactNode;
 }): ReactNode {
   const { scale } = props;
-  const curve = useCore('curve.read', { job: props.job, component: props.component });
+  const curve = useCore('curve.read', {
+    job: props.job,
+    component: props.component,
+    ...useLiveNow(props.job),
+  });
   return (
     <div className="foot-row curve-row">
       <div className="foot-head">{props.chooser}</div>

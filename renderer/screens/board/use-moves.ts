@@ -2,6 +2,7 @@
 // they were.
 import { useCallback, useState } from 'react';
 import { useCommand, useCore } from '../../client/core.tsx';
+import { useLiveNow } from '../../parts/live-now.ts';
 import { useUndo } from '../../parts/undo.tsx';
 import type { Move, Whatif } from './board-types.ts';
 import { moveWords } from './move-text.ts';
@@ -22,9 +23,10 @@ const none: readonly Move[] = [];
 /** `today` is the day whose steps and whose next day's steps are compared, for the moves that are proposed. */
 export function useMoves(job: string, todayOf: (moves: readonly Move[]) => string): Moves {
   const [moves, setMoves] = useState<readonly Move[]>(none);
+  const live = useLiveNow(job);
   const asked = useCore(
     'plan.whatif',
-    { job, moves: moves.map((move) => ({ ...move })), today: todayOf(moves) },
+    { job, moves: moves.map((move) => ({ ...move })), today: todayOf(moves), ...live },
     { enabled: moves.length > 0 },
   );
   const command = useCommand('pour.move');

@@ -4,6 +4,7 @@ import { type ReactNode, useMemo, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
 import { useCore } from '../../client/core.tsx';
+import { useLiveNow } from '../../parts/live-now.ts';
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
 import type { YardNote } from '../../parts/yard-note-words.ts';
@@ -116,7 +117,11 @@ function PaneCurve(props: {
   const { shortfall, board, words } = props;
   const box = useRef<HTMLDivElement>(null);
   const width = useWidth(box);
-  const curve = useCore('curve.read', { job: board.job.code, component: shortfall.component });
+  const curve = useCore('curve.read', {
+    job: board.job.code,
+    component: shortfall.component,
+    ...useLiveNow(board.job.code),
+  });
   const scale = useMemo(() => {
     const from = addDays(mondayOf(words.date(shortfall.from)), -7);
     const until = addDays(mondayOf(words.date(shortfall.to)), 14);

@@ -5,6 +5,7 @@ import { useCore } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
 import { type Column, DataTable } from '../../parts/data-table.tsx';
 import { useJob } from '../../parts/job.tsx';
+import { useLiveNow } from '../../parts/live-now.ts';
 import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
 import { type TimeWords, timeWords } from '../../parts/time-words.ts';
@@ -22,8 +23,9 @@ import '../../style/shortfalls.css';
 
 export function ShortfallsScreen(): ReactNode {
   const job = useJob();
-  const list = useCore('shortfall.list', { job: job.code });
-  const board = useCore('board.read', { job: job.code });
+  const live = useLiveNow(job.code);
+  const list = useCore('shortfall.list', { job: job.code, ...live });
+  const board = useCore('board.read', { job: job.code, ...live });
   const [query, change] = useAddressQuery();
   const units = useUnits();
   const words = useMemo(

@@ -5,6 +5,7 @@ import { useAddressQuery } from '../../../client/query.ts';
 import { type Column, DataTable } from '../../../parts/data-table.tsx';
 import { useJob } from '../../../parts/job.tsx';
 import { useTimeWords } from '../../../parts/job-time.ts';
+import { useLiveNow } from '../../../parts/live-now.ts';
 import { Empty, RefusalNote, Waiting } from '../../../parts/notes.tsx';
 import type { TimeWords } from '../../../parts/time-words.ts';
 import { useSettings } from '../counts/use-settings.ts';
@@ -16,7 +17,7 @@ import { NumberSetting } from './number-setting.tsx';
 
 export function CleaningView(props: { readonly onClose: () => void }): ReactNode {
   const job = useJob();
-  const care = useCore('yard.care', { job: job.code });
+  const care = useCore('yard.care', { job: job.code, ...useLiveNow(job.code) });
   const settings = useSettings();
   const words = useTimeWords();
   const columns = useMemo(() => columnsOf(words), [words]);

@@ -5,6 +5,7 @@ import { useAddressQuery } from '../../../client/query.ts';
 import { type Column, DataTable } from '../../../parts/data-table.tsx';
 import { useJob } from '../../../parts/job.tsx';
 import { useTimeWords } from '../../../parts/job-time.ts';
+import { useLiveNow } from '../../../parts/live-now.ts';
 import { Empty, RefusalNote, Waiting } from '../../../parts/notes.tsx';
 import type { TimeWords } from '../../../parts/time-words.ts';
 import { SidePane } from '../side-pane.tsx';
@@ -13,7 +14,7 @@ import { ApartForm } from './apart-form.tsx';
 
 export function QuarantineView(props: { readonly adding: boolean; readonly onClose: () => void }): ReactNode {
   const job = useJob();
-  const care = useCore('yard.care', { job: job.code });
+  const care = useCore('yard.care', { job: job.code, ...useLiveNow(job.code) });
   const words = useTimeWords();
   const columns = useMemo(() => columnsOf(words), [words]);
   const [query, change] = useAddressQuery();

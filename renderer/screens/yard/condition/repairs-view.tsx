@@ -3,7 +3,9 @@ import { type ReactNode, useMemo } from 'react';
 import { useCommand, useCore } from '../../../client/core.tsx';
 import { useAddressQuery } from '../../../client/query.ts';
 import { DataTable } from '../../../parts/data-table.tsx';
+import { useJob } from '../../../parts/job.tsx';
 import { useTimeWords } from '../../../parts/job-time.ts';
+import { useLiveNow } from '../../../parts/live-now.ts';
 import { Empty, RefusalNote, Waiting } from '../../../parts/notes.tsx';
 import { SidePane } from '../side-pane.tsx';
 import type { RepairRow } from './care-words.ts';
@@ -14,8 +16,9 @@ import { type RepairLine, repairLines } from './repair-lines.ts';
 
 export function RepairsView(props: { readonly adding: boolean; readonly onClose: () => void }): ReactNode {
   const [query, change] = useAddressQuery();
+  const live = useLiveNow(useJob().code);
   const withDone = query.get('done') !== null;
-  const list = useCore('repair.list', withDone ? {} : { state: 'open' });
+  const list = useCore('repair.list', { ...(withDone ? {} : { state: 'open' as const }), ...live });
   const words = useTimeWords();
   const columns = useMemo(() => repairColumns(words), [words]);
   const lines = useMemo(() => (list.data === undefined ? [] : repairLines(list.data)), [list.data]);
