@@ -3,7 +3,7 @@ import { type ReactNode, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCommand } from '../../../client/core.tsx';
 import { useTimeWords } from '../../../parts/job-time.ts';
-import { RefusalNote } from '../../../parts/notes.tsx';
+import { NoteRefusal } from './note-refusal.tsx';
 import { claimWords } from './note-words.ts';
 import type { NoteDesk } from './use-note.ts';
 import { willMoveWords } from './will-move.ts';
@@ -50,7 +50,7 @@ export function BookNote(props: { readonly desk: NoteDesk; readonly isNew: boole
           </span>
         </div>
       )}
-      {desk.error === null ? null : <RefusalNote error={desk.error} />}
+      <NoteRefusal error={desk.error} />
       <div className="slip-end">
         <button type="button" className="primary" aria-disabled={desk.busy} onClick={() => void desk.book()}>
           Book it
@@ -90,7 +90,7 @@ function Drop(props: { readonly note: string; readonly number: string }): ReactN
       <button type="button" className="quiet" onClick={() => setAsked(false)}>
         Keep it
       </button>
-      {drop.error === null ? null : <RefusalNote error={drop.error} />}
+      <NoteRefusal error={drop.error} />
     </p>
   );
 }

@@ -28,7 +28,13 @@ export function BookedNote(props: { readonly read: Output<'note.read'> }): React
     }),
     [movements],
   );
-  const moved = useMemo(() => movementColumns(words, links, false), [words, links]);
+  const moved = useMemo(
+    () =>
+      movementColumns(words, links, false).map((column) =>
+        column.id === 'at' ? { ...column, width: 152 } : column,
+      ),
+    [words, links],
+  );
   return (
     <div className="screen-body">
       <div className="pane grow note-desk">

@@ -60,6 +60,7 @@ export function FiguresView(): ReactNode {
       {adding || row !== undefined ? (
         <SidePane
           key={`${chosen} ${adding}`}
+          className="figure-pane"
           title={row === undefined ? 'Add a signed figure' : `${row.component} of ${row.owner}`}
           onClose={() => change({ row: null, form: null })}
         >
@@ -99,14 +100,14 @@ function side(whose: 'theirs' | 'ours' | 'agreed', header: string): Column<Figur
     value: (row) => row[whose]?.quantity ?? -1,
     show: (row) => figureText(row[whose]),
     text: (row) => figureText(row[whose]),
-    width: 128,
+    width: 122,
   };
 }
 
 const columns: readonly Column<FigureRow>[] = [
-  { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 90 },
-  { id: 'component', header: 'Component', value: (row) => row.component, width: 104 },
-  { id: 'name', header: 'Called', value: (row) => row.name, width: 190 },
+  { id: 'owner', header: 'Owner', value: (row) => row.owner, width: 72 },
+  { id: 'component', header: 'Component', value: (row) => row.component, width: 96 },
+  { id: 'name', header: 'Called', value: (row) => row.name, width: 116 },
   side('theirs', 'The owner says'),
   side('ours', 'We say'),
   side('agreed', 'Agreed'),
@@ -138,11 +139,11 @@ const columns: readonly Column<FigureRow>[] = [
 ];
 
 const every: readonly Column<Figure>[] = [
-  { id: 'asOf', header: 'Of the day', value: (row) => row.asOf, width: 96 },
+  { id: 'asOf', header: 'Of the day', value: (row) => row.asOf, width: 104 },
   { id: 'whose', header: 'Whose', value: (row) => sideWords[row.whose], width: 96 },
   { id: 'quantity', header: 'Pieces', numeric: true, value: (row) => row.quantity, width: 70 },
-  { id: 'held', header: 'Ledger that day', numeric: true, value: (row) => row.held, width: 116 },
-  { id: 'gone', header: 'gone by then', numeric: true, value: (row) => row.gone, width: 96 },
+  { id: 'held', header: 'Ledger', numeric: true, value: (row) => row.held, width: 72 },
+  { id: 'gone', header: 'gone', numeric: true, value: (row) => row.gone, width: 62 },
   { id: 'signedBy', header: 'Signed by', value: (row) => row.signedBy, width: 120 },
   { id: 'paper', header: 'Paper', value: (row) => row.paper ?? '', width: 90 },
   { id: 'remark', header: 'Remark', value: (row) => row.remark ?? '', width: 160 },

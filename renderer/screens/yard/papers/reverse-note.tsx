@@ -1,7 +1,7 @@
 // Taking a booked note back as a whole, with why.
 import { type ReactNode, useState } from 'react';
 import { useCommand } from '../../../client/core.tsx';
-import { RefusalNote } from '../../../parts/notes.tsx';
+import { NoteRefusal } from './note-refusal.tsx';
 import type { Note } from './note-words.ts';
 
 export function ReverseNote(props: { readonly note: Note }): ReactNode {
@@ -24,7 +24,7 @@ export function ReverseNote(props: { readonly note: Note }): ReactNode {
         Reverse {note.number}
       </button>
       <p className="soft">What it moved stays written; the opposite is booked beside it, all or nothing.</p>
-      {reverse.error === null ? null : <RefusalNote error={reverse.error} />}
+      <NoteRefusal error={reverse.error} />
     </form>
   );
 }
