@@ -4,37 +4,19 @@ import { type ReactNode, useMemo } from 'react';
 import type { Output } from '../../../client/core.tsx';
 import { DataTable } from '../../../parts/data-table.tsx';
 import { useTimeWords } from '../../../parts/job-time.ts';
-import { type LedgerLinks, movementClass, movementColumns } from '../movement-columns.tsx';
-import type { MovementRow } from '../yard-words.ts';
 import { Attachments } from './attachments.tsx';
 import { bookedColumns, type BookedLine, bookedLines } from './booked-columns.tsx';
 import { comesIn, claimWords, goesBack, type Note } from './note-words.ts';
+import { type Moved, movedColumns } from './moved-columns.tsx';
 import { ReverseNote } from './reverse-note.tsx';
 import { ToldForm } from './told-form.tsx';
 
 export function BookedNote(props: { readonly read: Output<'note.read'> }): ReactNode {
-  const { note, claims } = props.read;
-  const movements = useMemo(
-    () => props.read.movements.map((row) => ({ ...row, change: null, quantityAfter: null, paperName: null })),
-    [props.read.movements],
-  );
+  const { note, claims, movements } = props.read;
   const words = useTimeWords();
   const lines = useMemo(() => bookedLines(note), [note]);
   const columns = useMemo(() => bookedColumns(note.kind, note.countedThere !== null), [note]);
-  const links = useMemo(
-    (): LedgerLinks => ({
-      numbers: new Map(movements.map(({ id, number }) => [id, number])),
-      onGo: () => undefined,
-    }),
-    [movements],
-  );
-  const moved = useMemo(
-    () =>
-      movementColumns(words, links, false).map((column) =>
-        column.id === 'at' ? { ...column, width: 152 } : column,
-      ),
-    [words, links],
-  );
+  const moved = useMemo(() => movedColumns(movements, words), [movements, words]);
   return (
     <div className="screen-body">
       <div className="pane grow note-desk">
@@ -69,7 +51,7 @@ export function BookedNote(props: { readonly read: Output<'note.read'> }): React
               columns={moved}
               rows={movements}
               rowKey={keyOfMovement}
-              rowClass={movementClass}
+              rowClass={classOfMovement}
               sortBy="number"
             />
           </>
@@ -93,8 +75,12 @@ function keyOfLine(line: BookedLine): string {
   return line.key;
 }
 
-function keyOfMovement(row: MovementRow): string {
+function keyOfMovement(row: Moved): string {
   return row.id;
+}
+
+function classOfMovement(row: Moved): string | undefined {
+  return row.reversedBy === null ? undefined : 'reversed';
 }
 
 function Facts(props: { readonly note: Note }): ReactNode {
