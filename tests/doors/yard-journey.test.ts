@@ -1,0 +1,51 @@
+import process from 'node:process';
+import { describe, expect } from 'vitest';
+import { doorTest } from './door-test.ts';
+import { doorKinds, openDoor } from './doors.ts';
+import {
+  buildsAGang,
+  countsTheYard,
+  lockRate,
+  locksShort,
+  receivesADelivery,
+  standsIt,
+  stripsItsPour,
+  trustsTheRecord,
+} from './yard-journey.ts';
+
+describe.each(doorKinds)('through the %s door', (kind) => {
+  doorTest(
+    kind,
+    'pieces are delivered, built in, stripped, counted and explained; the plan and the rates follow',
+    async () => {
+      const door = await openDoor(kind, { demo: true });
+      const { page } = door;
+      page.setDefaultTimeout(20_000);
+      try {
+        // 714 locks held at once, and 630 ready.
+        expect(await locksShort(page)).toBe(84);
+        await receivesADelivery(page);
+        await buildsAGang(page);
+        await standsIt(page);
+        expect(await lockRate(page)).toEqual(['0', '5 %']);
+        await stripsItsPour(page);
+        // Two of the gang's and four loose ones are gone.
+        expect(await locksShort(page)).toBe(90);
+        expect(await lockRate(page)).toEqual(['6', '5 %']);
+        await trustsTheRecord(page);
+        // 26 of the gang and 12 loose were expected.
+        await expect.poll(() => lockRate(page)).toEqual(['6', '15.8 % (6 of 38)']);
+        await countsTheYard(page);
+        // Three more are gone, and by the day of the count the eight loose ones are dirty beyond their time.
+        expect(await locksShort(page)).toBe(98);
+        expect(await lockRate(page)).toEqual(['9', '23.7 % (9 of 38)']);
+      } catch (error) {
+        const picture = process.env['REGANG_FAILED_PICTURE'];
+        if (picture !== undefined) await page.screenshot({ path: picture });
+        throw error;
+      } finally {
+        await door.close();
+      }
+    },
+  );
+});
