@@ -1,11 +1,11 @@
 // Trucks and loads as doors speak of them.
 import { z } from 'zod';
-import { loadStack, loadText, truckText } from '../yard/truck.ts';
+import { loadStack, loadText, truckLoadId, truckText } from '../yard/truck.ts';
 import { code, lengthNm } from './shapes.ts';
 
 export const truckShape = truckText.extend({ code });
 
-export const loadId = z.string().min(8).max(64);
+export const loadId = truckLoadId;
 
 export const loadShape = loadText.extend({
   id: loadId,

@@ -6,7 +6,6 @@ import {
   type CataloguePiece,
   laidContainer,
   laidGangHeightNm,
-  laidSize,
   type LaidSize,
 } from './laid-sizes.ts';
 import type { LoadLayer } from './truck.ts';
@@ -98,12 +97,4 @@ export function gangLayer({ gang, widthNm, heightNm, weightGrams, stop }: GangTo
     carries: false,
     stop,
   };
-}
-
-/** The sizes of all components of a list, and which of their figures are defaults. */
-export function laidSizes(
-  pieces: readonly CataloguePiece[],
-  bundleSizes: Readonly<Record<string, number>>,
-): ReadonlyMap<string, LaidSize> {
-  return new Map(pieces.map((piece) => [piece.code, laidSize(piece, bundleSizes[piece.code])]));
 }

@@ -26,12 +26,11 @@ export interface Truck extends z.output<typeof truckText> {
 }
 
 /** What lies as one on a deck: a bundle of pieces, a container with what is in it, a gang laid down. */
-export const loadedThing = z.union([
+const loadedThing = z.union([
   z.strictObject({ component: componentCode, quantity: somePieces }),
   z.strictObject({ container: placeCode }),
   z.strictObject({ gang: placeCode }),
 ]);
-export type LoadedThing = z.output<typeof loadedThing>;
 
 export const loadLayer = z.strictObject({
   what: loadedThing,
