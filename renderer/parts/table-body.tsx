@@ -8,6 +8,7 @@ import { type Column, type features, toTabbed } from './table-columns.ts';
 
 const rowHeight = 27;
 const allUpTo = 200;
+const overscan = 12;
 
 interface BodyProps<Row extends object> {
   readonly rows: readonly TableRow<typeof features, Row>[];
@@ -32,7 +33,7 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
     getScrollElement: () => props.scroller.current,
     estimateSize: () => rowHeight,
     getItemKey: (index) => rows[index]?.id ?? index,
-    overscan: 12,
+    overscan,
     useFlushSync: false,
   });
   const items = virtual.getVirtualItems();
@@ -40,6 +41,8 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
   const before = many ? (items[0]?.start ?? 0) : 0;
   const after = many ? virtual.getTotalSize() - (items.at(-1)?.end ?? 0) : 0;
   const at = Math.min(current, rows.length - 1);
+  // The row that Tab comes to: the current one, or one in view where that was scrolled out of the page.
+  const entry = indexes.includes(at) ? at : (indexes[Math.min(overscan, indexes.length - 1)] ?? at);
 
   useEffect(() => {
     if (!wantsFocus.current) return;
@@ -121,7 +124,7 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
             data-index={index}
             aria-rowindex={index + 2}
             aria-selected={props.onSelect === undefined ? undefined : selected}
-            tabIndex={index === at ? 0 : -1}
+            tabIndex={index === entry ? 0 : -1}
             className={classes.filter(Boolean).join(' ') || undefined}
             onKeyDown={pressed}
             onFocus={() => setCurrent(index)}

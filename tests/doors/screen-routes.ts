@@ -18,6 +18,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'assembly-sheet', address: '/sheets/assembly/GC' },
   { name: 'pick-sheet', address: '/sheets/pick/GC' },
   { name: 'yard', address: '/yard' },
+  { name: 'history', address: '/yard?by=component&component=LK' },
   { name: 'movements', address: '/yard?show=movements' },
   { name: 'booking', address: '/yard?slip=open' },
   { name: 'gangs', address: '/yard/gangs' },

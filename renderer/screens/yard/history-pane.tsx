@@ -8,6 +8,7 @@ import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
 import type { TimeWords } from '../../parts/time-words.ts';
 import { type LedgerLinks, movementClass, movementColumns } from './movement-columns.tsx';
+import { usePlanYear } from './plan-year.ts';
 import { MovementDetail } from './movement-detail.tsx';
 import { PageButtons } from './page-buttons.tsx';
 import { SidePane } from './side-pane.tsx';
@@ -28,6 +29,7 @@ export function HistoryPane(props: {
 }): ReactNode {
   const { component, owner, location, condition } = props.of;
   const words = useTimeWords();
+  const year = usePlanYear();
   const [chosen, setChosen] = useState<string | null>(null);
   const historyOf = {
     component,
@@ -36,7 +38,7 @@ export function HistoryPane(props: {
     ...(condition === null ? {} : { condition }),
   };
   const page = useMovements({ historyOf }, setChosen, 100);
-  const columns = useMemo(() => historyColumns(words, page.links), [words, page.links]);
+  const columns = useMemo(() => historyColumns(words, page.links, year), [words, page.links, year]);
   const row = page.rows.find(({ id }) => id === chosen);
   const title = [
     component,
@@ -95,9 +97,16 @@ function rowKey(row: MovementRow): string {
 }
 
 const shownFirst: readonly string[] = ['at', 'reason'];
+const shownLater: readonly string[] = ['note', 'places', 'condition', 'owner', 'who', 'remark', 'number'];
 
-function historyColumns(words: TimeWords, links: LedgerLinks): readonly Column<MovementRow>[] {
-  const known = movementColumns(words, links, true).filter(({ id }) => id !== 'quantity');
+const laterWays: Readonly<Record<string, Pick<Column<MovementRow>, 'hidden' | 'width'>>> = {
+  note: { hidden: false, width: 96 },
+  places: { hidden: false, width: 150 },
+  number: { hidden: true },
+};
+
+function historyColumns(words: TimeWords, links: LedgerLinks, year: string): readonly Column<MovementRow>[] {
+  const known = movementColumns(words, links, true, year).filter(({ id }) => id !== 'quantity');
   return [
     ...known.filter(({ id }) => shownFirst.includes(id)),
     {
@@ -117,9 +126,9 @@ function historyColumns(words: TimeWords, links: LedgerLinks): readonly Column<M
       show: (row) => <strong>{groupDigits(String(row.quantityAfter ?? 0))}</strong>,
       width: 62,
     },
-    ...known
-      .filter(({ id }) => !shownFirst.includes(id))
-      .map((column) => (column.id === 'note' ? { ...column, hidden: false, width: 96 } : column)),
+    ...shownLater.flatMap((id) =>
+      known.filter((column) => column.id === id).map((column) => ({ ...column, ...laterWays[id] })),
+    ),
   ];
 }
 

@@ -7,6 +7,7 @@ import { useAddressQuery } from '../../client/query.ts';
 import { DataTable } from '../../parts/data-table.tsx';
 import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { usePlanYear } from './plan-year.ts';
 import { MovementDetail } from './movement-detail.tsx';
 import { movementClass, movementColumns } from './movement-columns.tsx';
 import { PageButtons } from './page-buttons.tsx';
@@ -29,9 +30,10 @@ export function LedgerView(): ReactNode {
   const chosen = query.get('movement');
   const go = useCallback((id: string | null) => change({ movement: id }), [change]);
   const words = useTimeWords();
+  const year = usePlanYear();
   const of = filtersOf(query);
   const page = useMovements(of, go, 200);
-  const columns = useMemo(() => movementColumns(words, page.links, false), [words, page.links]);
+  const columns = useMemo(() => movementColumns(words, page.links, false, year), [words, page.links, year]);
   const row = page.rows.find(({ id }) => id === chosen);
   const tools = (
     <>

@@ -13,10 +13,12 @@ export interface LedgerLinks {
   readonly onGo: (id: string) => void;
 }
 
+/** @param year of the job's plan: entries of another one say theirs */
 export function movementColumns(
   words: TimeWords,
   links: LedgerLinks,
   brief: boolean,
+  year: string,
 ): readonly Column<MovementRow>[] {
   const all: readonly (Column<MovementRow> & { readonly brief?: number })[] = [
     { id: 'number', header: 'No.', numeric: true, value: (row) => row.number, width: 70, brief: 72 },
@@ -24,10 +26,10 @@ export function movementColumns(
       id: 'at',
       header: 'When',
       value: (row) => Date.parse(row.at),
-      show: (row) => words.full(row.at),
-      text: (row) => words.full(row.at),
-      width: 138,
-      brief: 134,
+      show: (row) => whenWords(row.at, words, year),
+      text: (row) => whenWords(row.at, words, year),
+      width: 146,
+      brief: 146,
     },
     {
       id: 'reason',
@@ -78,6 +80,13 @@ export function movementColumns(
     if (!brief) return column;
     return width === undefined ? { ...column, hidden: true } : { ...column, width };
   });
+}
+
+/** "Mon 9 Mar 18:04"; of another year "9 Mar 2024 18:04". */
+export function whenWords(at: string, words: TimeWords, year: string): string {
+  const own = words.date(at).slice(0, 4);
+  if (own === year) return words.full(at);
+  return `${words.day(at).replace(/^\w+ /u, '')} ${own} ${words.time(at)}`;
 }
 
 const componentColumn: Column<MovementRow> = {

@@ -3,6 +3,7 @@ import { type ReactNode, useMemo, useState } from 'react';
 import { DataTable } from '../../parts/data-table.tsx';
 import { useTimeWords } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { usePlanYear } from './plan-year.ts';
 import { MovementDetail } from './movement-detail.tsx';
 import { movementClass, movementColumns } from './movement-columns.tsx';
 import { PageButtons } from './page-buttons.tsx';
@@ -13,9 +14,10 @@ import type { MovementRow } from './yard-words.ts';
 export function MovementsPane(props: { readonly location: string; readonly onClose: () => void }): ReactNode {
   const { location } = props;
   const words = useTimeWords();
+  const year = usePlanYear();
   const [chosen, setChosen] = useState<string | null>(null);
   const page = useMovements({ location }, setChosen, 100);
-  const columns = useMemo(() => movementColumns(words, page.links, false), [words, page.links]);
+  const columns = useMemo(() => movementColumns(words, page.links, false, year), [words, page.links, year]);
   const row = page.rows.find(({ id }) => id === chosen);
   const title = `at ${location}`;
   return (

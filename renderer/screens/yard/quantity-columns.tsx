@@ -119,7 +119,7 @@ export function groupColumns(
       id: 'key',
       header: by === 'component' ? 'Component' : 'Location',
       value: (row) => row.key,
-      width: 116,
+      width: 126,
       total: () => 'Shown',
     },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 190 },

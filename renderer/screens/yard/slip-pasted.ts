@@ -110,9 +110,12 @@ function codeAmong(codes: readonly string[], typed: string): string | undefined 
 
 /** What may be meant is proposed and never taken by itself. */
 function unknownComponent(typed: string, codes: readonly string[]): string {
-  const bare = (code: string): string => code.toLowerCase().replaceAll(/[^a-z0-9]/gu, '');
   const like = codes.filter((code) => bare(code) === bare(typed));
   return `There is no component ${typed}.${like.length === 0 ? '' : ` Maybe ${like.join(' or ')} is meant.`}`;
+}
+
+function bare(code: string): string {
+  return code.toLowerCase().replaceAll(/[^a-z0-9]/gu, '');
 }
 
 function conditionOf(words: string): Condition | undefined {

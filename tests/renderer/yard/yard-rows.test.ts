@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { groupsBy } from '../../../renderer/screens/yard/yard-groups.ts';
+import { groupsBy, withUnstocked } from '../../../renderer/screens/yard/yard-groups.ts';
 import { basisWords, type StockRow, weakestBasis } from '../../../renderer/screens/yard/yard-words.ts';
 
 function stock(part: Partial<StockRow>): StockRow {
@@ -34,6 +34,34 @@ const rows = [
 ];
 
 describe('the yard gathered', () => {
+  test('pieces of others, and ours that are away, are in columns of their own and in no condition', () => {
+    const [locks] = groupsBy(
+      [
+        ...rows.slice(0, 1),
+        stock({ quantity: 4, owner: 'THEM', ownerKind: 'others' }),
+        stock({ quantity: 7, location: 'SHOP', locationKind: 'repair', condition: 'to-repair' }),
+        stock({ quantity: 5, location: 'J2', locationKind: 'other-job' }),
+      ],
+      'component',
+      (row) => row.name,
+    );
+    expect([locks?.quantities.ready, locks?.quantities['to-repair']]).toEqual([300, 0]);
+    expect([locks?.notOurs, locks?.away, locks?.quantity]).toEqual([4, 12, 316]);
+  });
+
+  test('a component that is needed and nowhere to be had is a row of nothing', () => {
+    const groups = groupsBy(rows, 'component', (row) => row.name);
+    const needed = [
+      { component: 'LK', name: 'Lock' },
+      { component: 'P9', name: 'Panel' },
+    ];
+    expect(withUnstocked(groups, needed).map(({ key, quantity }) => [key, quantity])).toEqual([
+      ['LK', 352],
+      ['RC', 9],
+      ['P9', 0],
+    ]);
+  });
+
   test('by component: 312 locks ready, 40 to clean, 352 in all, clips apart', () => {
     const [locks, clips] = groupsBy(rows, 'component', (row) => row.name);
     expect([locks?.quantities.ready, locks?.quantities['to-clean'], locks?.quantity]).toEqual([312, 40, 352]);
