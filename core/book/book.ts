@@ -110,6 +110,12 @@ export interface PaperName {
   readonly number: string | null;
 }
 
+/** Lines of stock of one of these components, or at one of these locations. */
+export interface StockOf {
+  readonly components: readonly string[];
+  readonly locations: readonly string[];
+}
+
 export interface BookProblem {
   readonly check: 'integrity' | 'foreign-keys' | 'ledger';
   readonly message: string;
@@ -131,8 +137,11 @@ export interface BookReader extends YardReader {
   job(code: string): Promise<Job | null>;
   /** In the order in which they were entered. */
   pours(job: string): Promise<readonly Pour[]>;
-  /** Quantities by component, owner, location and condition after everything up to `at` (all, if absent). */
-  stock(at?: string): Promise<readonly StockLine[]>;
+  /**
+   * Quantities by component, owner, location and condition after everything up to `at` (all, if absent); with `only`
+   * the lines of these components, and those at these locations.
+   */
+  stock(at?: string, only?: StockOf): Promise<readonly StockLine[]>;
   /** Every movement after `at`, oldest first: what a plan knows to be coming. */
   movementsAfter(at: string): Promise<readonly BookedMovement[]>;
   /** What came into a condition within a stretch of time, the newest first. */

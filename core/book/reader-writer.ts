@@ -38,7 +38,7 @@ export function readerOf(
     jobs: () => readJobs(db),
     job: (code) => readJob(db, code),
     pours: (job) => readPours(db, job),
-    stock: (at) => (at === undefined ? readStock(db) : readStock(db, msOf(at))),
+    stock: (at, only) => readStock(db, at === undefined ? undefined : msOf(at), only),
     movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
     arrivals: (condition, period) => readArrivals(db, condition, period),
     movements: (filter) => readMovements(db, filter),

@@ -1,44 +1,38 @@
 // Quantities: the levels kept at the end of the day before, and what moved since. Beside each stands how the opening
 // figure under it was got.
 import { sql } from 'kysely';
-import type { Kysely } from 'kysely';
+import type { Kysely, RawBuilder, SqlBool } from 'kysely';
 import type { Basis, Condition } from '../yard/movement.ts';
 import { stockKey, weakerBasis } from '../yard/quantities.ts';
 import type { LineBasis, StockLine } from '../yard/quantities.ts';
+import type { StockOf } from './book.ts';
 import { dayOf, msPerDay } from './stock-levels.ts';
 import type { BookTables } from './tables.ts';
 
 /** After every moment that a movement can have. */
 const atLastMs = Number.MAX_SAFE_INTEGER;
 
-export interface ComponentOfOwner {
-  readonly component: string;
-  readonly owner: string;
-}
-
 /**
  * Quantities by component, owner, location and condition, without lines of zero, in the order of those codes.
  * @param upToMs the last millisecond that counts
- * @param only the component and owner to look at; all where absent
+ * @param only the components and locations to look at; all where absent
  */
 export async function readStock(
   db: Kysely<BookTables>,
   upToMs: number = atLastMs,
-  only?: ComponentOfOwner,
+  only?: StockOf,
 ): Promise<readonly StockLine[]> {
   const day = dayOf(upToMs);
-  const ofKey =
-    only === undefined ? sql`` : sql`where component = ${only.component} and owner = ${only.owner}`;
-  const moved = sql`at_ms >= ${day * msPerDay} and at_ms <= ${upToMs} ${
-    only === undefined ? sql`` : sql`and component = ${only.component} and owner = ${only.owner}`
-  }`;
+  const ofKey = concerned(only, sql`component`, sql`location`);
+  const moved = (end: 'from_location' | 'to_location') =>
+    sql`at_ms >= ${day * msPerDay} and at_ms <= ${upToMs} and ${concerned(only, sql`component`, sql.ref(end))}`;
   const { rows } = await sql<Omit<StockLine, 'basis' | 'basisDate'>>`
     with today as materialized (
       select component, owner, location, condition, sum(quantity) as quantity from (
         select component, owner, to_location as location, condition_after as condition, quantity
-        from movement where ${moved}
+        from movement where ${moved('to_location')}
         union all
-        select component, owner, from_location, condition, -quantity from movement where ${moved}
+        select component, owner, from_location, condition, -quantity from movement where ${moved('from_location')}
       ) as entry
       group by component, owner, location, condition
     )
@@ -47,7 +41,7 @@ export async function readStock(
         select l.quantity from stock_level l where l.stock_key = k.number and l.day < ${day}
         order by l.day desc limit 1
       ), 0) + coalesce(today.quantity, 0) as quantity
-      from (select * from stock_key ${ofKey}) k
+      from (select * from stock_key where ${ofKey}) k
       left join today using (component, owner, location, condition)
     ) as line
     where quantity <> 0
@@ -64,7 +58,7 @@ export async function readStock(
 async function readBases(
   db: Kysely<BookTables>,
   upToMs: number,
-  only?: ComponentOfOwner,
+  only?: StockOf,
 ): Promise<ReadonlyMap<string, LineBasis>> {
   let query = db
     .selectFrom('movement')
@@ -78,7 +72,7 @@ async function readBases(
     .where(sql`+movement.at_ms`, '<=', upToMs)
     .where('back.id', 'is', null);
   if (only !== undefined)
-    query = query.where('movement.component', '=', only.component).where('movement.owner', '=', only.owner);
+    query = query.where(concerned(only, sql`movement.component`, sql`movement.to_location`));
   const bases = new Map<string, LineBasis>();
   for (const row of await query.execute()) {
     const key = stockKey(row.component, row.owner, row.to_location, row.condition_after as Condition);
@@ -86,4 +80,14 @@ async function readBases(
     bases.set(key, weakerBasis(bases.get(key) ?? basis, basis));
   }
   return bases;
+}
+
+/** Of one of these components, or at one of these locations. */
+function concerned(
+  only: StockOf | undefined,
+  component: RawBuilder<unknown>,
+  location: RawBuilder<unknown>,
+): RawBuilder<SqlBool> {
+  if (only === undefined) return sql<SqlBool>`true`;
+  return sql<SqlBool>`(${component} in (${sql.join([...only.components])}) or ${location} in (${sql.join([...only.locations])}))`;
 }

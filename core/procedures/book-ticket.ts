@@ -1,7 +1,7 @@
 // Books a strip ticket, or says what booking it would do: gathers what the book knows, lets the pure core decide, and
 // writes all of it in one command. Also how a booking is told.
 import { answer, type Answer } from '../answer.ts';
-import type { BookComponent, BookReader, BookWriter } from '../book/book.ts';
+import type { BookComponent, BookReader, BookWriter, StockOf } from '../book/book.ts';
 import { type BookedTicket, bookTicket } from '../yard/book-ticket.ts';
 import type { Movement, Owner } from '../yard/movement.ts';
 import type { PooledLine } from '../yard/piece-pool.ts';
@@ -29,7 +29,7 @@ export async function decideBooking(
 ): Promise<Answer<DecidedBooking>> {
   const { ticket, entries } = facts;
   const [stock, locations, owners, gangs, components, lost] = await Promise.all([
-    book.stock(asked.at),
+    book.stock(asked.at, stockOf(ticket)),
     book.locations(),
     book.owners(),
     book.gangs(),
@@ -38,6 +38,21 @@ export async function decideBooking(
   ]);
   const booked = bookTicket({ ticket, entries, ...asked, stock, locations, owners, gangs, lost });
   return booked.ok ? answer({ booked: booked.value, components, owners }) : booked;
+}
+
+/** What a ticket can move: what it expects, wherever that lies, and whatever its gangs hold. */
+function stockOf({ parts }: StripTicket): StockOf {
+  return {
+    components: [...new Set(parts.flatMap(({ expected }) => expected.map(({ component }) => component)))],
+    locations: [
+      ...new Set(
+        parts.flatMap(({ gang, expected }) => [
+          ...(gang === null ? [] : [gang]),
+          ...expected.map(({ from }) => from),
+        ]),
+      ),
+    ],
+  };
 }
 
 /** Movements, gang steps and the ticket's result: all of it, or none. */
