@@ -69,7 +69,7 @@ async function askOfFigures(ask: DemoHost['ask']): Promise<void> {
   const figure = { owner: 'TFH', component: 'LK', asOf: '2026-02-20', paper: null, remark: null };
   const signed = { ...figure, whose: 'ours' as const, quantity: 210, signedBy: 'Yard clerk' };
   await ask('figure.add', { commandId: 'demo-figure-1', figure: signed });
-  expect((await ask('figure.list', {})).rows).toMatchObject([{ component: 'LK', booked: 210 }]);
+  expect((await ask('figure.list', {})).rows).toMatchObject([{ component: 'LK', held: 210 }]);
   const place = { what: 'owner' as const, code: 'OTHERS', name: 'Not known', kind: 'others' as const };
   await ask('yard.placeSave', { commandId: 'demo-place-1', place: { ...place, agreement: null } });
   expect((await ask('yard.foreign', {})).rows).toEqual([]);
