@@ -17,6 +17,7 @@ export const demoFiles: readonly { readonly kind: ImportKind; readonly file: str
   { kind: 'designs', file: 'designs.csv' },
   { kind: 'pours', file: 'pours.csv' },
   { kind: 'cranes', file: 'cranes.csv' },
+  { kind: 'trucks', file: 'trucks.csv' },
   { kind: 'notes', file: 'notes.csv' },
 ];
 

@@ -13,6 +13,7 @@ import { readJobs } from './jobs-csv.ts';
 import { counted, type ImportContext, type ImportInput, type ImportKind, type Prepared } from './prepared.ts';
 import { readPlaces } from './places-csv.ts';
 import { readRules } from './rules-csv.ts';
+import { readTrucks } from './trucks-csv.ts';
 import { catalogueOf } from '../book/systems.ts';
 import type { Skipped } from './table.ts';
 
@@ -67,6 +68,8 @@ function prepare(book: BookReader, input: ImportInput, context: ImportContext): 
       return importPours(book, input);
     case 'cranes':
       return importCranes(book, input);
+    case 'trucks':
+      return importTrucks(book, input);
     case 'notes':
       return importNotes(book, input, context);
     default:
@@ -138,6 +141,21 @@ async function importCranes(book: BookReader, { text, columns = {} }: ImportInpu
     ),
     store: async (writer) => {
       for (const crane of parsed.values) await writer.putCrane(crane);
+    },
+  };
+}
+
+async function importTrucks(book: BookReader, { text, columns = {} }: ImportInput): Promise<Prepared> {
+  const known = new Set((await book.trucks()).map((truck) => truck.code));
+  const parsed = readTrucks(text, columns, known);
+  return {
+    parsed,
+    ...counted(
+      parsed.values.map((truck) => truck.code),
+      known,
+    ),
+    store: async (writer) => {
+      for (const truck of parsed.values) await writer.putTruck(truck);
     },
   };
 }

@@ -10,6 +10,7 @@ import { pourColumns } from './pours-csv.ts';
 import type { ImportKind } from './prepared.ts';
 import { ruleColumns } from './rules-csv.ts';
 import { stockColumns } from './stock-csv.ts';
+import { truckColumns } from './trucks-csv.ts';
 
 export const importColumns: Readonly<Record<ImportKind, readonly Column[]>> = {
   components: componentColumns,
@@ -20,5 +21,6 @@ export const importColumns: Readonly<Record<ImportKind, readonly Column[]>> = {
   designs: designColumns,
   pours: pourColumns,
   cranes: craneColumns,
+  trucks: truckColumns,
   notes: noteColumns,
 };

@@ -11,6 +11,7 @@ export const importKinds = [
   'jobs',
   'pours',
   'cranes',
+  'trucks',
   'notes',
 ] as const;
 export type ImportKind = (typeof importKinds)[number];

@@ -22,6 +22,7 @@ export const importSteps: readonly ImportStep[] = [
     holds: 'sides with their gangs and set dates, finish, gates, loose pieces',
   },
   { kind: 'cranes', name: 'Cranes', holds: 'charts, what always hangs on them, wind limits' },
+  { kind: 'trucks', name: 'Trucks', holds: 'payload, deck, how high they may be stacked' },
   { kind: 'notes', name: 'Notes', holds: 'deliveries and returns with their paper, booked or due' },
 ];
 
@@ -37,6 +38,7 @@ export function guessKind(fileName: string, taken: readonly ImportKind[]): Impor
     ['jobs', /job|project/u],
     ['pours', /pour|schedule|sequence/u],
     ['cranes', /crane|chart/u],
+    ['trucks', /truck|trailer/u],
     ['notes', /note|deliver|return/u],
   ];
   const found = words.find(([, pattern]) => pattern.test(name))?.[0];
