@@ -13,6 +13,8 @@ export interface PoolWish {
   readonly locations?: readonly string[];
   /** Of one owner only. */
   readonly owner?: string | undefined;
+  /** Also what was found and is not ours: pieces that stand in a gang come back with it, whosever they are. */
+  readonly isAnyones?: boolean;
   /** In which conditions, the first first; in all if absent. */
   readonly conditions?: readonly Condition[];
 }
@@ -34,7 +36,9 @@ export function piecePool(
     (lines.get(wish.component) ?? []).filter(
       (line) =>
         line.quantity > 0 &&
-        (wish.owner === undefined ? order.notOf?.includes(line.owner) !== true : line.owner === wish.owner) &&
+        (wish.owner === undefined
+          ? wish.isAnyones === true || order.notOf?.includes(line.owner) !== true
+          : line.owner === wish.owner) &&
         (wish.locations?.includes(line.location) ?? true) &&
         (wish.conditions?.includes(line.condition) ?? true),
     );
@@ -48,7 +52,7 @@ export function piecePool(
       { component, quantity },
       {
         owners: order.owners,
-        notOf: owner === undefined ? (order.notOf ?? []) : [],
+        notOf: owner === undefined && wish.isAnyones !== true ? (order.notOf ?? []) : [],
         conditions: [condition],
         ...(locations !== undefined && { locations }),
       },

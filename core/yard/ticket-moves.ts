@@ -89,14 +89,21 @@ interface Source {
   readonly conditions: readonly Condition[];
   /** Others than those of the ticket lie there too, perhaps dirty: of a yard always the ready ones are taken. */
   readonly isYard: boolean;
+  readonly isAnyones: boolean;
 }
 
 /** A gang or a pour gives its own pieces; where nothing was issued any loose ones do, the place named first. */
 function sourceOf({ expected }: CountedLine, { kinds, lost }: TicketPlaces): Source {
-  if (expected.sought !== undefined) return { locations: [lost], conditions, isYard: false };
-  if (isBookedThere(expected.from, kinds)) return { locations: [expected.from], conditions, isYard: false };
+  if (expected.sought !== undefined) return { locations: [lost], conditions, isYard: false, isAnyones: true };
+  if (isBookedThere(expected.from, kinds))
+    return { locations: [expected.from], conditions, isYard: false, isAnyones: true };
   const loose = [...kinds].flatMap(([code, kind]) => (isLoose(kind) && code !== expected.from ? [code] : []));
-  return { locations: [expected.from, ...loose.sort()], conditions: neverIssued, isYard: true };
+  return {
+    locations: [expected.from, ...loose.sort()],
+    conditions: neverIssued,
+    isYard: true,
+    isAnyones: false,
+  };
 }
 
 /** Whether what a line expects is booked to a gang or a pour, not to a yard that it was never issued from. */

@@ -1,7 +1,7 @@
 // What booking a strip ticket moves, case by case. Which pieces stay in a gang that flies on, and that ours are taken to
 // be lost before hired ones, is common practice, no source.
 import { describe, expect, test } from 'vitest';
-import { at, booked, entriesOf, rowsOf, standing, ticketOf, wordsOfMoves } from './a-ticket.ts';
+import { at, booked, entriesOf, owners, rowsOf, standing, ticketOf, wordsOfMoves } from './a-ticket.ts';
 
 const gang = 'LK 6 OURS G-1; LK 4 HIRE G-1; P1 2 OURS G-1';
 const expected = 'P1 2 G-1; LK 10 G-1';
@@ -61,6 +61,18 @@ describe('what booking moves', () => {
     );
     expect(done.ok ? wordsOfMoves(done.value.movements) : done.error).toBe(
       'LK 5 OURS YARD>YARD ready>to-clean strip',
+    );
+  });
+
+  test('a piece that is not ours stands in the gang and comes back with it; ours are taken to be missing first', () => {
+    const done = booked(
+      ticketOf('LK 10 G-1', 'break-down'),
+      'LK 8 OURS G-1; LK 2 FOUND G-1',
+      entriesOf('LK 9 ready'),
+      { owners: [...owners, { code: 'FOUND', name: 'Not ours', kind: 'others', agreement: null }] },
+    );
+    expect(done.ok ? wordsOfMoves(done.value.movements) : done.error).toBe(
+      'LK 1 OURS G-1>LOST ready lost; LK 7 OURS G-1>YARD ready strip; LK 2 FOUND G-1>YARD ready strip',
     );
   });
 
