@@ -286,6 +286,13 @@ describe('loads', () => {
     await host.ask('truck.save', { commandId: id(), truck: flatbed });
   });
 
+  test('a truck that is there already is not entered a second time by its code', async () => {
+    const entered = { commandId: id(), truck: flatbed, isNew: true };
+    expect(await host.refused('truck.save', entered)).toBe('truck-exists');
+    const { trucks } = await host.ask('truck.list', {});
+    expect(trucks.map(({ code }) => code)).toEqual(['FB24', 'T1', 'T2', 'TR40']);
+  });
+
   test('bad questions are refused by name', async () => {
     expect(await host.refused('load.propose', { trucks: ['T1'] })).toBe('one-of-two');
     expect(await host.refused('load.propose', { lines: [], trucks: ['T9'] })).toBe('unknown-truck');

@@ -33,7 +33,7 @@ export function TruckForm(props: {
     const next = read.truck;
     if (next === null || save.isPending) return;
     try {
-      await save.mutateAsync({ truck: next });
+      await save.mutateAsync({ truck: next, isNew: truck === null });
     } catch {
       // Said at the foot of the form.
       return;
@@ -88,7 +88,7 @@ export function TruckForm(props: {
         busy={save.isPending}
         done={null}
         refused={save.error}
-        fields={[]}
+        fields={['code']}
       />
     </form>
   );
