@@ -207,10 +207,11 @@ async function* bookingLines(book: OpenBook, file: string): AsyncGenerator<Bench
     whole.push(await bookAll(`ticket-${round}`, { reason: 'strip', at }));
     written.push(Math.max(0, statSync(log).size - before));
   }
-  const bytes = Math.max(4096, median(written));
+  // The log grows until it is taken into the book, and is then written over from its beginning.
+  const bytes = Math.max(4096, ...written);
   const what = `booking a ticket of ${ticketLines} lines`;
   yield { what: `${what}, median`, value: ms(median(whole)), aim: 'under 20 ms' };
-  yield { what: `${what}, longest`, value: ms(Math.max(...whole)) };
+  yield { what: `${what}, longest (the log is taken into the book)`, value: ms(Math.max(...whole)) };
   const disk = `the disk alone: writing ${(bytes / 1000).toFixed(0)} kB and one fsync`;
   yield { what: disk, value: ms(fsyncMs(`${file}-fsync`, bytes)) };
 }
