@@ -17,6 +17,7 @@ import { sql } from 'kysely';
 import type { Kysely } from 'kysely';
 import { type Answer, answer, refuse } from '../answer.ts';
 import type { Attachment } from '../yard/note.ts';
+import { syncFolder } from './make-book.ts';
 import type { BookTables } from './tables.ts';
 
 const endings: Readonly<Record<Attachment['mediaType'], string>> = {
@@ -36,11 +37,12 @@ export async function keepFile(
   content: Uint8Array,
   mediaType: Attachment['mediaType'],
 ): Promise<string> {
-  const sha256 = createHash('sha256').update(content).digest('hex');
+  const sha256 = digestOf(content);
   const folder = filesFolder(await bookFileOf(db));
   mkdirSync(folder, { recursive: true });
   const file = path.join(folder, `${sha256}.${endings[mediaType]}`);
-  if (existsSync(file)) return sha256;
+  // One that was damaged meanwhile is written anew.
+  if (existsSync(file) && digestOf(readFileSync(file)) === sha256) return sha256;
   const part = `${file}.part`;
   const opened = openSync(part, 'w');
   try {
@@ -50,7 +52,13 @@ export async function keepFile(
     closeSync(opened);
   }
   renameSync(part, file);
+  // The name is on disk before the row that says it.
+  for (const named of [folder, path.dirname(folder)]) syncFolder(named);
   return sha256;
+}
+
+function digestOf(content: Uint8Array): string {
+  return createHash('sha256').update(content).digest('hex');
 }
 
 /** Codes: file-missing, file-changed. */
@@ -64,14 +72,14 @@ export async function readKeptFile(
       hint: `Maybe the book was moved without its folder: ${path.basename(path.dirname(file))} belongs beside it.`,
     });
   const content = readFileSync(file);
-  if (createHash('sha256').update(content).digest('hex') === sha256) return answer(content);
+  if (digestOf(content) === sha256) return answer(content);
   return refuse('file-changed', `${fileName} is not what was attached: its content was changed.`);
 }
 
-/** To a copy of the book goes a copy of its files; a book without any has no folder. */
+/** To a copy of the book goes a copy of its files; a book without any has no folder. What is there already is alike. */
 export function copyFiles(fromBook: string, toBook: string): void {
   if (existsSync(filesFolder(fromBook)))
-    cpSync(filesFolder(fromBook), filesFolder(toBook), { recursive: true, errorOnExist: true, force: false });
+    cpSync(filesFolder(fromBook), filesFolder(toBook), { recursive: true });
 }
 
 async function bookFileOf(db: Kysely<BookTables>): Promise<string> {

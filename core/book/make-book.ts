@@ -68,7 +68,7 @@ function leftBehind(file: string): string | null {
 }
 
 /** Puts the new name on disk; Windows does so by itself and cannot open a folder. */
-function syncFolder(folder: string): void {
+export function syncFolder(folder: string): void {
   if (process.platform === 'win32') return;
   const descriptor = openSync(folder, 'r');
   try {

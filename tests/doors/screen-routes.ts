@@ -46,6 +46,8 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'repairs', address: '/yard/condition?show=repairs&add=open' },
   { name: 'quarantine', address: '/yard/condition?show=quarantine&add=open' },
   { name: 'rates', address: '/yard/condition?show=rates' },
+  { name: 'delivery-sheet', address: '/sheets/delivery/D-099' },
+  { name: 'return-sheet', address: '/sheets/return/R-207' },
   { name: 'pours', address: '/pours' },
   { name: 'pour', address: '/pours/P08' },
   { name: 'fill', address: '/fill' },

@@ -40,6 +40,8 @@ const asPage = () => ({ cookie, origin: here, 'content-type': 'application/json'
 const post = (name: string, headers: Record<string, string>, body = '{}') =>
   ask('POST', `/call/${name}`, headers, body);
 
+const photo = (bytes: number) => JSON.stringify({ base64: Buffer.alloc(bytes).toString('base64') });
+
 describe('who is let in', () => {
   test('the token is 256 random bits, and its cookie is HttpOnly, SameSite=Strict and another secret', async () => {
     const url = new URL(door.url);
@@ -144,10 +146,13 @@ describe('calls', () => {
       expect((await post('host.state', { ...asPage(), 'content-type': type })).status).toBe(400);
   });
 
-  test('a body over 4 MiB is 413; a file to import may have up to 64', async () => {
+  test('a body over 4 MiB is 413; a file to import may have up to 64, a photo of 12 MiB goes in as text', async () => {
     const body = JSON.stringify({ text: 'x'.repeat(5 * 1024 * 1024) });
     expect((await post('test.add', asPage(), body)).status).toBe(413);
     expect((await post('import.file', asPage(), body)).status).toBe(200);
+    const mebi = 1024 * 1024;
+    expect((await post('attachment.add', asPage(), photo(12 * mebi))).status).toBe(200);
+    expect((await post('attachment.add', asPage(), photo(13 * mebi))).status).toBe(413);
   });
 
   test('addresses beside /call/NAME are 404', async () => {

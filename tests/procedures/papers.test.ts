@@ -263,7 +263,7 @@ test('signed figures only grow, and stand side by side', async () => {
   expect(rows).toMatchObject([{ theirs: { quantity: 214 }, ours: { quantity: 210 }, agreed: null, open: 4 }]);
   expect(all.map(({ quantity }) => quantity)).toEqual([210, 214]);
   // Of that day, not of now: 174 locks of theirs by the opening figure and 36 by the delivery after it, none lost.
-  expect(all.map(({ held, gone }) => [held, gone])).toEqual([
+  expect(all.map((each) => [each.held, each.gone])).toEqual([
     [210, 0],
     [210, 0],
   ]);
@@ -300,6 +300,10 @@ describe('An attachment', () => {
     expect(readdirSync(`${copy}.files`)).toEqual(files);
     writeFileSync(path.join(`${bookFile}.files`, files[0] ?? ''), 'something else');
     expect(await host.refused('attachment.read', { attachment: attachment.id })).toBe('file-changed');
+    // The same photo once more heals it: it is one file again, and both attachments show it.
+    await host.ask('attachment.add', added(png));
+    expect(readdirSync(`${bookFile}.files`)).toEqual(files);
+    await host.ask('attachment.read', { attachment: attachment.id });
     rmSync(path.join(`${bookFile}.files`, files[0] ?? ''));
     expect(await host.refused('attachment.read', { attachment: attachment.id })).toBe('file-missing');
   });

@@ -8,6 +8,7 @@ import { ComponentField } from '../component-field.tsx';
 import { Field } from '../field.tsx';
 import { errorFor, FormEnd, SelectField, TextField } from '../gangs/form-parts.tsx';
 import { useKept } from '../gangs/use-kept.ts';
+import { atForm } from './form-refusal.ts';
 import { readPieces } from './note-draft.ts';
 
 type Side = 'owner' | 'ours' | 'agreed';
@@ -44,10 +45,7 @@ export function FigureForm(props: {
     Readonly<Record<string, { message: string; hint?: string | undefined }>>
   >({});
   const [done, setDone] = useState<string | null>(null);
-  const refused =
-    add.error === null || add.error.field === undefined
-      ? add.error
-      : Object.assign(add.error, { field: add.error.field.replace(/^figure\./u, '') });
+  const refused = atForm(add.error, (field) => field.replace(/^figure\./u, ''));
   const at = (field: string) => errorFor(wrong, refused, field);
   const change = (part: Partial<typeof empty>): void => {
     setDone(null);

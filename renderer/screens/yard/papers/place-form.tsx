@@ -5,6 +5,7 @@ import { type Input, useCommand } from '../../../client/core.tsx';
 import { errorFor, FormEnd, SelectField, TextField } from '../gangs/form-parts.tsx';
 import { useKept } from '../gangs/use-kept.ts';
 import { placeKindWords } from '../yard-words.ts';
+import { atForm } from './form-refusal.ts';
 
 type Place = Input<'yard.placeSave'>['place'];
 type LocationKind = Extract<Place, { what: 'location' }>['kind'];
@@ -36,10 +37,7 @@ export function PlaceForm(): ReactNode {
   const { draft, set, clear } = useKept('place', empty);
   const [wrong, setWrong] = useState<Readonly<Record<string, { message: string }>>>({});
   const [done, setDone] = useState<string | null>(null);
-  const refused =
-    save.error === null
-      ? null
-      : Object.assign(save.error, { field: save.error.field?.replace(/^place\./u, '') });
+  const refused = atForm(save.error, (field) => field.replace(/^place\./u, ''));
   const at = (field: string) => errorFor(wrong, refused, field);
   const change = (part: Partial<typeof empty>): void => {
     setDone(null);

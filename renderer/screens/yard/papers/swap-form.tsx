@@ -7,6 +7,7 @@ import { Field } from '../field.tsx';
 import { errorFor, FormEnd, SelectField, TextField } from '../gangs/form-parts.tsx';
 import { useKept } from '../gangs/use-kept.ts';
 import { conditionWords } from '../yard-words.ts';
+import { atForm } from './form-refusal.ts';
 import { readPieces } from './note-draft.ts';
 
 const empty = {
@@ -47,10 +48,7 @@ export function SwapForm(): ReactNode {
     Readonly<Record<string, { message: string; hint?: string | undefined }>>
   >({});
   const [done, setDone] = useState<string | null>(null);
-  const refused =
-    swap.error === null
-      ? null
-      : Object.assign(swap.error, { field: named[swap.error.field ?? ''] ?? swap.error.field });
+  const refused = atForm(swap.error, (field) => named[field] ?? field);
   const at = (field: keyof Draft) => errorFor(wrong, refused, field);
   const change = (part: Partial<Draft>): void => {
     setDone(null);
