@@ -4,18 +4,29 @@ import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { noteClaims } from '../yard/note-claims.ts';
 import { noteMoment, noteMovements } from '../yard/note-movements.ts';
-import { claimShape, noteId, readNote } from './note-shapes.ts';
+import { claimShape, noteId, overtaken, readNote } from './note-shapes.ts';
 import { command } from './procedure.ts';
 import { commandId, instant } from './shapes.ts';
 
 export const noteBook = command({
   name: 'note.book',
-  input: z.strictObject({ commandId, note: noteId, at: instant.optional() }),
+  /** `version`: of the draft that whoever books it looked at; another one is refused. */
+  input: z.strictObject({
+    commandId,
+    note: noteId,
+    version: z.int().min(1).optional(),
+    at: instant.optional(),
+  }),
   output: z.strictObject({ booked: z.int(), claims: z.array(claimShape) }),
-  run: async (book, { note: id, at, commandId: byCommand }, context) => {
+  run: async (book, { note: id, version, at, commandId: byCommand }, context) => {
     const read = await readNote(book, id);
     if (!read.ok) return read;
     const note = read.value;
+    const changed =
+      note.state !== 'draft' || version === undefined
+        ? null
+        : overtaken(note, note.version, version, 'version');
+    if (changed !== null) return changed;
     const when = at ?? noteMoment(note) ?? context.at;
     const idOf = (line: number): string => `${byCommand}/${line + 1}`;
     const movements = noteMovements(note, { at: when, who: context.who, idOf });

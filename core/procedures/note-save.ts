@@ -4,7 +4,7 @@ import { type Answer, answer, refuse } from '../answer.ts';
 import type { BookReader } from '../book/book.ts';
 import { noteName, noteStart } from '../yard/note-movements.ts';
 import type { YardNote } from '../yard/note.ts';
-import { noteShape } from './note-shapes.ts';
+import { noteShape, overtaken } from './note-shapes.ts';
 import { command } from './procedure.ts';
 import { commandId } from './shapes.ts';
 
@@ -31,12 +31,8 @@ async function checkDraft(book: BookReader, note: YardNote): Promise<Answer<neve
       field: 'note',
       hint: 'Maybe reverse it and write it anew.',
     });
-  if ((before?.version ?? 0) !== note.version)
-    return refuse(
-      'changed-meanwhile',
-      `${noteStart(note)} is at version ${before?.version ?? 0}, and you edited version ${note.version}.`,
-      { field: 'note.version', hint: 'Maybe somebody else wrote on it: look at it again before you save.' },
-    );
+  const changed = overtaken(note, before?.version ?? 0, note.version, 'note.version');
+  if (changed !== null) return changed;
   const twin = notes.find(
     ({ id, kind, number }) => id !== note.id && kind === note.kind && number === note.number,
   );

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { BookReader } from '../book/book.ts';
 import { type Answer, answer, refuse } from '../answer.ts';
 import { noteClaims } from '../yard/note-claims.ts';
+import { noteStart } from '../yard/note-movements.ts';
 import { noteKinds, noteStates, noteText, type YardNote } from '../yard/note.ts';
 import { code, instant } from './shapes.ts';
 
@@ -41,6 +42,21 @@ export async function readNote(book: BookReader, id: string): Promise<Answer<Yar
   const [note] = await book.notes({ id });
   if (note !== undefined) return answer(note);
   return refuse('unknown-note', `There is no note ${id} in this book.`, { field: 'note' });
+}
+
+/** Null where the note is still at the version that somebody looked at. */
+export function overtaken(
+  note: Pick<YardNote, 'kind' | 'number'>,
+  inBook: number,
+  seen: number,
+  field: string,
+): Answer<never> | null {
+  if (inBook === seen) return null;
+  return refuse(
+    'changed-meanwhile',
+    `${noteStart(note)} is at version ${inBook}, and you looked at version ${seen}.`,
+    { field, hint: 'Maybe somebody else wrote on it: look at it again.' },
+  );
 }
 
 export async function allClaims(book: BookReader) {

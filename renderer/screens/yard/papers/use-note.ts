@@ -8,7 +8,7 @@ import { withSpokenInstants } from '../../../parts/spoken-instants.ts';
 import type { DraftError } from '../booking-draft.ts';
 import type { ComponentChoice } from '../component-field.tsx';
 import { keepRefusal, takeRefusal, useKeptNote } from './kept-notes.ts';
-import { draftOf, type NoteDraft, readNote, refusedField, type WrittenNote } from './note-draft.ts';
+import { draftOf, type NoteDraft, readNote, refusedField } from './note-draft.ts';
 import { type Note, noteAddress } from './note-words.ts';
 import { type WillMove, willMove } from './will-move.ts';
 
@@ -64,19 +64,19 @@ export function useNote(
     if (field === undefined) setError(refusal);
     else setErrors([{ ...field, message: withSpokenInstants(field.message, clock.timeZone) }]);
   };
-  /** Null where it was not saved. */
-  const saved = async (): Promise<WrittenNote | null> => {
+  /** The version in the book; null where it was not saved. */
+  const saved = async (): Promise<number | null> => {
     clearWords();
     if (busy) return null;
     if (read.errors.length > 0) {
       setErrors(read.errors);
       return null;
     }
-    if (before !== null && kept.typed === null) return read.note;
+    if (before !== null && kept.typed === null) return before.version;
     try {
-      await saving.mutateAsync({ note: read.note });
+      const { version } = await saving.mutateAsync({ note: read.note });
       kept.clear();
-      return read.note;
+      return version;
     } catch (refusal) {
       refuse(refusal);
       return null;
@@ -104,13 +104,13 @@ export function useNote(
       arrive();
     },
     book: async () => {
-      const note = await saved();
-      if (note === null) return;
+      const version = await saved();
+      if (version === null) return;
       try {
-        await booking.mutateAsync({ note: note.id });
+        await booking.mutateAsync({ note: draft.id, version });
       } catch (refusal) {
         // A new note is a draft of the book by now: the refusal goes along to its own address.
-        if (before === null) keepRefusal(note.id, refusal);
+        if (before === null) keepRefusal(draft.id, refusal);
         else refuse(refusal);
       }
       arrive();
