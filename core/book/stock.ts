@@ -82,12 +82,12 @@ async function readBases(
   return bases;
 }
 
-/** Of one of these components, or at one of these locations. */
+/** Of one of these components, or at one of these locations; the plus keeps the indexes of both out of it. */
 function concerned(
   only: StockOf | undefined,
   component: RawBuilder<unknown>,
   location: RawBuilder<unknown>,
 ): RawBuilder<SqlBool> {
   if (only === undefined) return sql<SqlBool>`true`;
-  return sql<SqlBool>`(${component} in (${sql.join([...only.components])}) or ${location} in (${sql.join([...only.locations])}))`;
+  return sql<SqlBool>`(+${component} in (${sql.join([...only.components])}) or +${location} in (${sql.join([...only.locations])}))`;
 }
