@@ -51,7 +51,7 @@ test('160 random steps with notes keep the balance, and what is owed right', asy
   await readStart(model);
 
   const someLines = (): ModelLine[] =>
-    Array.from({ length: chance(5) ? 0 : 1 + below(4) }, () => {
+    Array.from({ length: chance(5) ? 0 : 1 + below(6) }, () => {
       const sent = below(chance(8) ? 400 : 9);
       const counted = chance(4) ? null : chance(70) ? sent : below(9);
       return { component: of(components), sent, counted };
