@@ -17,12 +17,12 @@ import { ask, bookOption, fileFromHere, readOptions, withBook } from './with-boo
 
 const gangSheets = { assembly: sheetAssembly, pick: sheetPick } as const;
 
-const file = {
+const fileOptions = {
   book: bookOption,
   out: z.string().min(1).meta({ description: 'The HTML file to write; it must not be there yet' }),
 };
-const ofGang = sheetInput.extend({ kind: z.enum(['assembly', 'pick']), ...file });
-const ofPaper = paperSheetInput.extend({ kind: z.enum(Object.keys(paperSheets)), ...file });
+const ofGang = sheetInput.extend({ kind: z.enum(['assembly', 'pick']), ...fileOptions });
+const ofPaper = paperSheetInput.extend({ kind: z.enum(Object.keys(paperSheets)), ...fileOptions });
 const input = z.union([ofGang, ofPaper]);
 const output = z.strictObject({
   file: z.string(),

@@ -14,6 +14,8 @@ export const attachmentRead = query({
     if (attachment === undefined)
       return refuse('unknown-attachment', `There is no attachment ${id}.`, { field: 'attachment' });
     const content = await book.attachedFile(attachment);
-    return content.ok ? answer({ attachment, base64: Buffer.from(content.value).toString('base64') }) : content;
+    return content.ok
+      ? answer({ attachment, base64: Buffer.from(content.value).toString('base64') })
+      : content;
   },
 });

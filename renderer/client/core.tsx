@@ -17,6 +17,7 @@ import type { Answer } from '../../core/answer.ts';
 import type { HostCallName, hostCalls } from '../../core/host/host-calls.ts';
 import type { Procedures } from '../../core/procedures/all.ts';
 import { type Refused, unwrap } from './refused.ts';
+import type { Input, Output } from './shapes.ts';
 import type { Transport } from './transport.ts';
 
 type Kind = Procedures[keyof Procedures]['kind'];
@@ -26,8 +27,7 @@ type NamesOf<K extends Kind> = {
 export type QueryName = NamesOf<'query'>;
 export type CommandName = NamesOf<'command'>;
 
-export type Input<N extends keyof Procedures> = z.input<Procedures[N]['input']>;
-export type Output<N extends keyof Procedures> = z.output<Procedures[N]['output']>;
+export type { Input, Output };
 /** What a screen gives to a command: all but the id, which the hook makes. */
 export type CommandInput<N extends CommandName> = Omit<Input<N>, 'commandId'>;
 

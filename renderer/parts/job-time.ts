@@ -1,15 +1,10 @@
 // The clock of the job on screen: its time zone comes with the board's answer, which is asked for anyway.
 import { useMemo } from 'react';
 import { useCore } from '../client/core.tsx';
+import type { JobClock } from './job-clock.ts';
 import { useJob } from './job.tsx';
 import { type TimeWords, timeWords } from './time-words.ts';
 import { dayStartMs } from './zoned.ts';
-
-export interface JobClock {
-  readonly timeZone: string;
-  /** The plan's first day: a date typed without its year is the one nearest to it. */
-  readonly planFrom: string;
-}
 
 /** Null until the job's time zone is known: nothing may be read from or written to a clock before. */
 export function useJobClock(): JobClock | null {

@@ -20,8 +20,8 @@ function shortOf(component: string, quantity: number, from: number, to: number):
     turns: [],
     loose: [],
     restsOn: 'counted',
-  restsOnDate: null,
-  restsOnOld: false,
+    restsOnDate: null,
+    restsOnOld: false,
   };
 }
 

@@ -1,5 +1,5 @@
 // What a job's very first pour begins with, to be written over: the plan's first day, no gangs yet.
-import type { JobClock } from '../../parts/job-time.ts';
+import type { JobClock } from '../../parts/job-clock.ts';
 import { readWhen } from '../../parts/when-text.ts';
 import type { Pour } from './pour-shapes.ts';
 

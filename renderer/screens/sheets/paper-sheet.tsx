@@ -13,8 +13,7 @@ import { SavePdf } from './save-pdf.tsx';
 export function PaperSheetScreen(props: { readonly kind: PaperSheetKind; readonly id: string }): ReactNode {
   const { kind, id } = props;
   const { system } = useUnits();
-  // Until every kind has its procedure.
-  const sheet = useCore(`sheet.${kind}` as 'sheet.assembly', { id, units: system } as never);
+  const sheet = useCore(`sheet.${kind}`, { id, units: system });
   const { back, backName } = paperSheets[kind];
   return (
     <div className="screen sheets">

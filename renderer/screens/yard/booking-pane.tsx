@@ -2,12 +2,14 @@
 // next to its field. After booking, places and reason stay for the next slip.
 import { type ReactNode, useMemo } from 'react';
 import { useCore } from '../../client/core.tsx';
-import { type JobClock, useJobClock } from '../../parts/job-time.ts';
+import type { JobClock } from '../../parts/job-clock.ts';
+import { useJobClock } from '../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { reasonHints } from './booking-hints.ts';
 import type { ComponentChoice } from './component-field.tsx';
 import { SidePane } from './side-pane.tsx';
-import { type Places, SlipFields } from './slip-fields.tsx';
+import { SlipFields } from './slip-fields.tsx';
+import type { Places } from './yard-words.ts';
 import { SlipLines } from './slip-lines.tsx';
 import { SlipPaste } from './slip-paste.tsx';
 import {

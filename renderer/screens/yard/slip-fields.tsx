@@ -1,12 +1,10 @@
 // The head of a slip: reason, owner, places, time, note and remark; for an opening figure how it was got.
 import type { ReactNode } from 'react';
-import type { Output } from '../../client/core.tsx';
 import { type BookingDraft, type DraftError } from './booking-draft.ts';
 import { type NamedPlace, placesFirst, reasonHints } from './booking-hints.ts';
 import { errorAt, Field } from './field.tsx';
-import { placeKindWords, reasonWords } from './yard-words.ts';
+import { placeKindWords, type Places, reasonWords } from './yard-words.ts';
 
-export type Places = Output<'yard.places'>;
 type Change = (change: (draft: BookingDraft) => BookingDraft) => void;
 
 const bookable = Object.keys(reasonHints).filter(isBookable);

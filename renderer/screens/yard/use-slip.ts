@@ -1,8 +1,9 @@
 // A slip while it is written: its draft, what is wrong with it, and booking it.
+import type { Places } from './yard-words.ts';
 import { useMemo, useState } from 'react';
 import { answer } from '../../../core/answer.ts';
 import { useCommand } from '../../client/core.tsx';
-import type { JobClock } from '../../parts/job-time.ts';
+import type { JobClock } from '../../parts/job-clock.ts';
 import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import { readWhen } from '../../parts/when-text.ts';
 import {
@@ -17,7 +18,6 @@ import {
 import { firstPlace, reasonHints } from './booking-hints.ts';
 import type { ComponentChoice } from './component-field.tsx';
 import { useKeptDraft } from './kept-draft.ts';
-import type { Places } from './slip-fields.tsx';
 
 export interface Slip {
   readonly draft: BookingDraft;

@@ -1,11 +1,14 @@
 // The words of the ledger on this screen, and how a figure came about.
 import type { z } from 'zod';
 import type { yardMovements } from '../../../core/procedures/yard-movements.ts';
+import type { yardPlaces } from '../../../core/procedures/yard-places.ts';
 import type { yardQuantities } from '../../../core/procedures/yard-quantities.ts';
 import { shortDate } from '../../parts/time-words.ts';
 
 export type StockRow = z.output<typeof yardQuantities.output>['rows'][number];
 export type MovementRow = z.output<typeof yardMovements.output>['rows'][number];
+/** The locations and owners that can be named. */
+export type Places = z.output<typeof yardPlaces.output>;
 export type Condition = StockRow['condition'];
 export type Reason = MovementRow['reason'];
 

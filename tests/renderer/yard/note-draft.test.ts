@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { noteShape } from '../../../core/procedures/note-shapes.ts';
-import type { Places } from '../../../renderer/screens/yard/slip-fields.tsx';
+import type { Places } from '../../../renderer/screens/yard/yard-words.ts';
 import { newNote, usualOwner } from '../../../renderer/screens/yard/papers/new-note.ts';
 import {
   draftOf,
@@ -46,7 +46,7 @@ const draft: NoteDraft = {
   lines: [line('LK', '40', '36'), emptyNoteLine('empty', 'H1'), line('R8', '', '6')],
 };
 
-const at = (field: string) => refusedField({ message: 'no', field }, [0, 2]);
+const refusedAt = (field: string) => refusedField({ message: 'no', field }, [0, 2]);
 
 describe('A note as it is typed', () => {
   test('becomes one that the core takes: empty lines left out, empty words null, times by the job’s clock', () => {
@@ -115,10 +115,10 @@ describe('A note as it is typed', () => {
   });
 
   test('a refusal of the core stands at the line it is about, counted without the empty ones', () => {
-    expect(at('note.lines.1.component')).toMatchObject({ line: 2, field: 'component' });
-    expect(at('note.number')).toMatchObject({ line: null, field: 'number' });
-    expect(at('note.version')).toBe(undefined);
-    expect(at('somewhere')).toBe(undefined);
+    expect(refusedAt('note.lines.1.component')).toMatchObject({ line: 2, field: 'component' });
+    expect(refusedAt('note.number')).toMatchObject({ line: null, field: 'number' });
+    expect(refusedAt('note.version')).toBe(undefined);
+    expect(refusedAt('somewhere')).toBe(undefined);
   });
 });
 
@@ -132,11 +132,11 @@ describe('What booking would do', () => {
       claims: [{ component: 'LK', disputed: 4 }],
     });
     if (moving.can) {
-      expect(willMoveWords(moving, (at) => at)).toBe(
+      expect(willMoveWords(moving, (moment) => moment)).toBe(
         'Books 42 pieces on 2 lines, H1 to YARD, as of 2026-03-12T09:20:00-05:00.',
       );
       expect(moving.claims.map(claimWords)).toEqual(['40 on the paper, 36 counted here: 4 short']);
-      expect(willMoveWords({ ...moving, at: null }, (at) => at)).toContain('as of now');
+      expect(willMoveWords({ ...moving, at: null }, (moment) => moment)).toContain('as of now');
     }
   });
 

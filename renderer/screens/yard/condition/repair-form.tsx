@@ -1,7 +1,8 @@
 // Enters a repair, or changes one that is open.
 import { type ReactNode, useMemo, useState } from 'react';
 import { useCommand, useCore } from '../../../client/core.tsx';
-import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
+import { useJobClock, useTimeWords } from '../../../parts/job-time.ts';
 import { ComponentField } from '../component-field.tsx';
 import { Field } from '../field.tsx';
 import {

@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import { type Answer, answer } from '../../../../core/answer.ts';
 import { useCore } from '../../../client/core.tsx';
 import type { Refused } from '../../../client/refused.ts';
-import type { JobClock } from '../../../parts/job-time.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
 import { RefusalNote } from '../../../parts/notes.tsx';
 import { readWhen } from '../../../parts/when-text.ts';
 import { withSpokenInstants } from '../../../parts/spoken-instants.ts';

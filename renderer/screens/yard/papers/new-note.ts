@@ -1,6 +1,6 @@
 // What a new note begins with: the next free number of its kind, and the places that this kind usually goes between.
+import type { Places } from '../yard-words.ts';
 import { firstPlace, reasonHints } from '../booking-hints.ts';
-import type { Places } from '../slip-fields.tsx';
 import { emptyNoteLine, type NoteDraft } from './note-draft.ts';
 import type { NoteKind } from './note-words.ts';
 

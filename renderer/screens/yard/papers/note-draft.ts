@@ -2,8 +2,9 @@
 // read is told at its field.
 import { type Answer, answer, type Refusal, refuse } from '../../../../core/answer.ts';
 import { readCounted } from '../../../../core/yard/counted-text.ts';
-import type { Input } from '../../../client/core.tsx';
-import type { JobClock } from '../../../parts/job-time.ts';
+import type { z } from 'zod';
+import type { noteSave } from '../../../../core/procedures/note-save.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
 import { timeWords } from '../../../parts/time-words.ts';
 import { readWhen } from '../../../parts/when-text.ts';
 import type { DraftError } from '../booking-draft.ts';
@@ -41,11 +42,9 @@ export interface NoteDraft {
   readonly lines: readonly NoteDraftLine[];
 }
 
-export type WrittenNote = Input<'note.save'>['note'];
+export type WrittenNote = z.input<typeof noteSave.input>['note'];
 type WrittenLine = WrittenNote['lines'][number];
 export type MomentField = 'expectedAt' | 'arrivedAt' | 'leftAt';
-
-export const momentFields: readonly MomentField[] = ['expectedAt', 'arrivedAt', 'leftAt'];
 
 export function emptyNoteLine(key: string, owner: string): NoteDraftLine {
   return {

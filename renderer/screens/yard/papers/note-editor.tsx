@@ -1,11 +1,12 @@
 // A draft being written: its head, its lines, and at the side what booking it would do and the photos that belong to it.
+import type { Places } from '../yard-words.ts';
 import { type ReactNode, useMemo, useState } from 'react';
 import { useCore } from '../../../client/core.tsx';
-import { type JobClock, useJobClock } from '../../../parts/job-time.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
+import { useJobClock } from '../../../parts/job-time.ts';
 import { RefusalNote, Waiting } from '../../../parts/notes.tsx';
 import { useWindowKeys } from '../../../parts/window-keys.ts';
 import type { ComponentChoice } from '../component-field.tsx';
-import type { Places } from '../slip-fields.tsx';
 import { Attachments } from './attachments.tsx';
 import { BookNote } from './book-note.tsx';
 import { newNote, usualOwner } from './new-note.ts';

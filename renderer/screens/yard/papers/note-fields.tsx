@@ -5,8 +5,7 @@ import { useCore } from '../../../client/core.tsx';
 import type { DraftError } from '../booking-draft.ts';
 import { placesFirst, reasonHints } from '../booking-hints.ts';
 import { errorAt, Field } from '../field.tsx';
-import type { Places } from '../slip-fields.tsx';
-import { placeKindWords } from '../yard-words.ts';
+import { placeKindWords, type Places } from '../yard-words.ts';
 import type { NoteDraft } from './note-draft.ts';
 import { comesIn, goesBack } from './note-words.ts';
 

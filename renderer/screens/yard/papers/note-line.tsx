@@ -4,8 +4,7 @@ import { conditions } from '../../../../core/yard/movement.ts';
 import type { DraftError } from '../booking-draft.ts';
 import { type ComponentChoice, ComponentField } from '../component-field.tsx';
 import { FieldError } from '../field.tsx';
-import type { Places } from '../slip-fields.tsx';
-import { conditionWords } from '../yard-words.ts';
+import { conditionWords, type Places } from '../yard-words.ts';
 import { type NoteDraftLine, readPieces } from './note-draft.ts';
 
 export function NoteLine(props: {

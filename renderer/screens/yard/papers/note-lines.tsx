@@ -1,9 +1,9 @@
 // The lines of a draft: what the paper says beside what was counted, with what differs. Typing = in the counted
+import type { Places } from '../yard-words.ts';
 // column takes the paper's figure, and pasted rows of a spreadsheet become lines.
 import { type ReactNode, useEffect, useRef } from 'react';
 import type { DraftError } from '../booking-draft.ts';
 import type { ComponentChoice } from '../component-field.tsx';
-import type { Places } from '../slip-fields.tsx';
 import { lineKeys } from './line-keys.ts';
 import type { NoteDraft, NoteDraftLine } from './note-draft.ts';
 import { NoteLine } from './note-line.tsx';

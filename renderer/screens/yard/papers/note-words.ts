@@ -1,6 +1,6 @@
 // The words of notes on this screen, and the order in which a yard looks at them: late ones first, then what is due,
 // drafts of no day, what is booked, and last what holds no more.
-import type { Output } from '../../../client/core.tsx';
+import type { Output } from '../../../client/shapes.ts';
 
 export type NoteRow = Output<'note.list'>['notes'][number];
 export type Note = Output<'note.read'>['note'];

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCommand } from '../../../client/core.tsx';
 import { Refused } from '../../../client/refused.ts';
-import type { JobClock } from '../../../parts/job-time.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
 import { withSpokenInstants } from '../../../parts/spoken-instants.ts';
 import type { DraftError } from '../booking-draft.ts';
 import type { ComponentChoice } from '../component-field.tsx';

@@ -7,7 +7,7 @@ import { conditionWords, reasonWords, type Reason } from '../yard-words.ts';
 import type { Booking } from './asked.ts';
 import { componentWords, gangStateWords } from './strip-words.ts';
 
-export function BookingSummary(props: { readonly booking: Booking; readonly isDone: boolean }): ReactNode {
+export function BookingSummary(props: { readonly booking: Booking; readonly isLate: boolean }): ReactNode {
   const { booking, isLate } = props;
   const currency = useCore('board.read', { job: useJob().code }).data?.job.currency ?? 'USD';
   const moves = booking.moves.filter((move) => move.reason !== 'lost');

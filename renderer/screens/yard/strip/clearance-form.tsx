@@ -2,7 +2,8 @@
 // name.
 import { type ReactNode, useState } from 'react';
 import { answer } from '../../../../core/answer.ts';
-import { type JobClock, useJobClock, useTimeWords } from '../../../parts/job-time.ts';
+import type { JobClock } from '../../../parts/job-clock.ts';
+import { useJobClock, useTimeWords } from '../../../parts/job-time.ts';
 import { errorFor, FormEnd, readMoment, TextField, whenHint } from '../gangs/form-parts.tsx';
 import type { Clearance, Ticket } from './asked.ts';
 import { useTicketSave } from './use-ticket-save.ts';

@@ -67,7 +67,7 @@ export function TicketPartView(props: {
                     line={line}
                     isOpen={isOpen}
                     isLate={isLate}
-                    cells={draft[key]}
+                    cells={draft[key] ?? {}}
                     errors={errors.filter((error) => error.line === key)}
                     onFocus={props.onFocus}
                     onCell={(column, text) => props.onCell(key, column, text)}
