@@ -101,7 +101,7 @@ const shownLater: readonly string[] = ['note', 'places', 'condition', 'owner', '
 
 const laterWays: Readonly<Record<string, Pick<Column<MovementRow>, 'hidden' | 'width'>>> = {
   note: { hidden: false, width: 96 },
-  places: { hidden: false, width: 150 },
+  places: { hidden: false, width: 144 },
   number: { hidden: true },
 };
 
