@@ -37,8 +37,8 @@ interface ApartDraft {
   readonly at: string;
 }
 
-export function ApartForm(props: { readonly row: ApartRow | null; readonly onDone: () => void }): ReactNode {
-  const { row } = props;
+export function ApartForm(given: { readonly row: ApartRow | null; readonly onDone: () => void }): ReactNode {
+  const { row } = given;
   const clock = useJobClock();
   const components = useCore('component.list', {});
   const move = useCommand('yard.quarantine');
@@ -93,7 +93,7 @@ export function ApartForm(props: { readonly row: ApartRow | null; readonly onDon
       {
         onSuccess: () => {
           clear();
-          props.onDone();
+          given.onDone();
         },
       },
     );

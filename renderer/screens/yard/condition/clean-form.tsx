@@ -14,8 +14,8 @@ interface CleanDraft extends OutcomeDraft {
   readonly at: string;
 }
 
-export function CleanForm(props: { readonly row: CleanRow; readonly onDone: () => void }): ReactNode {
-  const { row } = props;
+export function CleanForm(given: { readonly row: CleanRow; readonly onDone: () => void }): ReactNode {
+  const { row } = given;
   const clock = useJobClock();
   const clean = useCommand('yard.clean');
   const [wrong, setWrong] = useState<Parameters<typeof errorFor>[0]>({});
@@ -61,7 +61,7 @@ export function CleanForm(props: { readonly row: CleanRow; readonly onDone: () =
       {
         onSuccess: () => {
           clear();
-          props.onDone();
+          given.onDone();
         },
       },
     );

@@ -28,8 +28,8 @@ interface FinishDraft {
   readonly at: string;
 }
 
-export function FinishForm(props: { readonly row: RepairRow; readonly onDone: () => void }): ReactNode {
-  const { row } = props;
+export function FinishForm(given: { readonly row: RepairRow; readonly onDone: () => void }): ReactNode {
+  const { row } = given;
   const clock = useJobClock();
   const finish = useCommand('repair.finish');
   const [wrong, setWrong] = useState<Parameters<typeof errorFor>[0]>({});
@@ -81,7 +81,7 @@ export function FinishForm(props: { readonly row: RepairRow; readonly onDone: ()
       {
         onSuccess: () => {
           clear();
-          props.onDone();
+          given.onDone();
         },
       },
     );

@@ -30,19 +30,19 @@ const conditions = [
   ['quarantine', 'quarantine'],
 ] as const;
 
-interface RepairFormProps {
+interface WrittenRepair {
   /** An open repair, pieces that wait for one, or nothing yet. */
   readonly of: RepairRow | WaitingRow | null;
   readonly onDone: () => void;
 }
 
-export function RepairForm(props: RepairFormProps): ReactNode {
+export function RepairForm(given: WrittenRepair): ReactNode {
   const clock = useJobClock();
   // The day it is due stands in the field in words: those are known once the clock is.
-  return clock === null ? null : <KnownForm {...props} clock={clock} />;
+  return clock === null ? null : <KnownForm {...given} clock={clock} />;
 }
 
-function KnownForm({ of, onDone, clock }: RepairFormProps & { readonly clock: JobClock }): ReactNode {
+function KnownForm({ of, onDone, clock }: WrittenRepair & { readonly clock: JobClock }): ReactNode {
   const words = useTimeWords();
   const components = useCore('component.list', {});
   const save = useCommand('repair.save');

@@ -12,14 +12,14 @@ const movesNothing: ReadonlySet<How> = new Set([
   'miscounted',
 ]);
 
-interface FormProps {
+interface ToExplain {
   readonly line: DifferenceLine;
   readonly draft: DraftLine;
   readonly onDraft: (by: (old: DraftLine) => DraftLine) => void;
 }
 
-export function ExplainForm(props: FormProps): ReactNode {
-  const { line, draft, onDraft } = props;
+export function ExplainForm(given: ToExplain): ReactNode {
+  const { line, draft, onDraft } = given;
   const rest = restOf(line, { ...draft, open: false });
   const isOver = rest.pieces < 0 || rest.inOtherCondition < 0;
   if (line.difference === 0 && line.conditionMoves.length === 0)

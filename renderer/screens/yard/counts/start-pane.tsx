@@ -32,11 +32,11 @@ export function StartPane(props: { readonly onClose: () => void }): ReactNode {
   );
 }
 
-function StartForm(props: {
+function StartForm(given: {
   readonly kind: 'spot' | 'location';
   readonly settings: { readonly blindCounts: boolean; readonly counters: 1 | 2 };
 }): ReactNode {
-  const { kind, settings } = props;
+  const { kind, settings } = given;
   const places = useCore('yard.places', {});
   const start = useCommand('count.start');
   const [, navigate] = useLocation();

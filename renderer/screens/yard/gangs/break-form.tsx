@@ -28,12 +28,12 @@ interface BreakDraft {
   readonly typed: Readonly<Record<string, string>>;
 }
 
-export function BreakForm(props: {
+export function BreakForm(given: {
   readonly gang: GangRow;
   readonly content: Output<'gang.read'>['content'];
   readonly onDone: () => void;
 }): ReactNode {
-  const { gang, content, onDone } = props;
+  const { gang, content, onDone } = given;
   const places = useCore('yard.places', {});
   const clock = useJobClock();
   const breakDown = useCommand('gang.break');

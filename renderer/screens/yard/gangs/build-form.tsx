@@ -35,13 +35,13 @@ interface BuildDraft {
   readonly remark: string;
 }
 
-export function BuildForm(props: {
+export function BuildForm(given: {
   /** A gang that was broken down and is built again under its tag; null for a new one. */
   readonly tag: GangRow | null;
   readonly nextTags: Readonly<Record<string, string>>;
   readonly onBuilt: (tag: string) => void;
 }): ReactNode {
-  const { tag } = props;
+  const { tag } = given;
   const designs = useCore('design.list', {});
   const places = useCore('yard.places', {});
   const clock = useJobClock();
@@ -58,7 +58,7 @@ export function BuildForm(props: {
     remark: '',
   });
   const [wrong, setWrong] = useState<Parameters<typeof errorFor>[0]>({});
-  const gang = draft.gang.trim() === '' ? (props.nextTags[draft.design] ?? '') : draft.gang.trim();
+  const gang = draft.gang.trim() === '' ? (given.nextTags[draft.design] ?? '') : draft.gang.trim();
   const from = draft.from === '' ? yard : draft.from;
   const error = (field: string) => errorFor(wrong, build.error, field);
   const at = clock === null || draft.at.trim() === '' ? null : readMoment(draft.at, clock);
@@ -92,7 +92,7 @@ export function BuildForm(props: {
       {
         onSuccess: (done) => {
           clear();
-          props.onBuilt(done.gang);
+          given.onBuilt(done.gang);
         },
       },
     );
@@ -121,7 +121,7 @@ export function BuildForm(props: {
           <TextField
             label="Tag"
             value={draft.gang}
-            placeholder={props.nextTags[draft.design] ?? ''}
+            placeholder={given.nextTags[draft.design] ?? ''}
             maxLength={40}
             error={error('gang')}
             onChange={(text) => edit({ gang: text })}

@@ -60,16 +60,16 @@ export function GangPane(props: {
   );
 }
 
-function ActForm(props: {
+function ActForm(given: {
   readonly act: GangAct;
   readonly read: Read;
   readonly nextTags: Readonly<Record<string, string>>;
   readonly onDone: () => void;
 }): ReactNode {
-  const { act, read, onDone } = props;
+  const { act, read, onDone } = given;
   switch (act) {
     case 'build':
-      return <BuildForm tag={read.gang} nextTags={props.nextTags} onBuilt={onDone} />;
+      return <BuildForm tag={read.gang} nextTags={given.nextTags} onBuilt={onDone} />;
     case 'regang':
       return <RegangForm gang={read.gang} onDone={onDone} />;
     case 'break':

@@ -7,12 +7,12 @@ import { useKept } from './use-kept.ts';
 
 const fields = ['serial', 'component', 'owner', 'place'] as const;
 
-export function GearForm(props: {
+export function GearForm(given: {
   /** Null for a new piece. */
   readonly row: GearRow | null;
   readonly onDone: (serial: string) => void;
 }): ReactNode {
-  const { row } = props;
+  const { row } = given;
   const components = useCore('component.list', {});
   const places = useCore('yard.places', {});
   const save = useCommand('gear.save');
@@ -48,7 +48,7 @@ export function GearForm(props: {
       {
         onSuccess: () => {
           clear();
-          if (row === null) props.onDone(serial);
+          if (row === null) given.onDone(serial);
           else setDone(`${serial} is at ${place}.`);
         },
       },

@@ -35,12 +35,12 @@ interface StepDraft {
   readonly remark: string;
 }
 
-export function StepForm(props: {
+export function StepForm(given: {
   readonly act: StepAct;
   readonly gang: GangRow;
   readonly onDone: () => void;
 }): ReactNode {
-  const { act, gang, onDone } = props;
+  const { act, gang, onDone } = given;
   const clock = useJobClock();
   const job = useJob();
   const step = useCommand('gang.step');

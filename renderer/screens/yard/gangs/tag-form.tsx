@@ -16,7 +16,7 @@ import { useKept } from './use-kept.ts';
 
 const fields = ['container', 'component', 'owner', 'place', 'at'] as const;
 
-export function TagForm(props: {
+export function TagForm(given: {
   readonly nextTags: Readonly<Record<string, string>>;
   readonly onDone: (tag: string) => void;
 }): ReactNode {
@@ -28,7 +28,7 @@ export function TagForm(props: {
   const ours = places.data?.owners.find((owner) => owner.kind === 'ours')?.code ?? '';
   const { draft, set, clear } = useKept('tag', { component: '', tag: '', owner: '', place: '', at: '' });
   const [wrong, setWrong] = useState<Parameters<typeof errorFor>[0]>({});
-  const tag = draft.tag.trim() === '' ? (props.nextTags[draft.component] ?? '') : draft.tag.trim();
+  const tag = draft.tag.trim() === '' ? (given.nextTags[draft.component] ?? '') : draft.tag.trim();
   const error = (field: string) => errorFor(wrong, make.error, field);
   const edit = (part: Parameters<typeof set>[0]): void => {
     make.reset();
@@ -55,7 +55,7 @@ export function TagForm(props: {
       {
         onSuccess: (made) => {
           clear();
-          props.onDone(made.container);
+          given.onDone(made.container);
         },
       },
     );
@@ -87,7 +87,7 @@ export function TagForm(props: {
         <TextField
           label="Tag"
           value={draft.tag}
-          placeholder={props.nextTags[draft.component] ?? ''}
+          placeholder={given.nextTags[draft.component] ?? ''}
           maxLength={40}
           error={error('container')}
           onChange={(text) => edit({ tag: text })}

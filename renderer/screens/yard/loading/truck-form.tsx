@@ -14,11 +14,11 @@ import {
   truckTexts,
 } from './truck-draft.ts';
 
-export function TruckForm(props: {
+export function TruckForm(given: {
   readonly truck: Truck | null;
   readonly onSaved: (code: string) => void;
 }): ReactNode {
-  const { truck } = props;
+  const { truck } = given;
   const { system } = useUnits();
   const { draft, set, clear } = useKept<TruckTexts>(
     `truck ${truck?.code ?? ''} ${system}`,
@@ -45,7 +45,7 @@ export function TruckForm(props: {
         redo: () => save.mutateAsync({ truck: next }),
       });
     clear();
-    props.onSaved(next.code);
+    given.onSaved(next.code);
   };
   const [length, weight] = system === 'us' ? ["24'", '14,000 lb'] : ['7.3 m', '6,350 kg'];
   const field = (key: keyof TruckTexts, label: string, placeholder: string): ReactNode => (

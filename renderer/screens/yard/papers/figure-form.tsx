@@ -30,7 +30,7 @@ const empty = {
   remark: '',
 };
 
-export function FigureForm(props: {
+export function FigureForm(given: {
   readonly owner: string | null;
   readonly component: string | null;
   readonly onDone: (key: string) => void;
@@ -39,8 +39,8 @@ export function FigureForm(props: {
   const list = useCore('component.list', {});
   const clock = useJobClock();
   const add = useCommand('figure.add');
-  const [begin] = useState({ ...empty, owner: props.owner ?? '', component: props.component ?? '' });
-  const { draft, set, clear } = useKept(`figure ${props.owner} ${props.component}`, begin);
+  const [begin] = useState({ ...empty, owner: given.owner ?? '', component: given.component ?? '' });
+  const { draft, set, clear } = useKept(`figure ${given.owner} ${given.component}`, begin);
   const [wrong, setWrong] = useState<
     Readonly<Record<string, { message: string; hint?: string | undefined }>>
   >({});
@@ -80,7 +80,7 @@ export function FigureForm(props: {
         onSuccess: (added) => {
           clear();
           setDone('Added.');
-          props.onDone(`${added.owner} ${added.component}`);
+          given.onDone(`${added.owner} ${added.component}`);
         },
       },
     );

@@ -6,8 +6,8 @@ import { FieldError } from '../field.tsx';
 import { readPieces } from './note-draft.ts';
 import type { Note } from './note-words.ts';
 
-export function ToldForm(props: { readonly note: Note }): ReactNode {
-  const { note } = props;
+export function ToldForm(given: { readonly note: Note }): ReactNode {
+  const { note } = given;
   const told = useCommand('note.told');
   const [texts, setTexts] = useState<readonly string[]>(() => note.lines.map(() => ''));
   const [tried, setTried] = useState(false);

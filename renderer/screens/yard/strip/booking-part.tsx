@@ -26,14 +26,14 @@ export function BookingPart(props: { readonly ticket: Ticket; readonly hasTyped:
   );
 }
 
-function BookingForm(props: {
+function BookingForm(given: {
   readonly ticket: Ticket;
   readonly hasTyped: boolean;
   readonly clock: JobClock;
   readonly planned: string;
 }): ReactNode {
-  const { clock, hasTyped } = props;
-  const { ticket, parts } = props.ticket;
+  const { clock, hasTyped } = given;
+  const { ticket, parts } = given.ticket;
   // Null: as planned, to the second.
   const [text, setText] = useState<string | null>(null);
   const [asExpected, setAsExpected] = useState(false);
@@ -56,7 +56,7 @@ function BookingForm(props: {
     >
       <TextField
         label={ticket.follows === null ? 'Stripped at' : 'Turned up at'}
-        value={text ?? props.planned}
+        value={text ?? given.planned}
         placeholder="now, or as 10 Mar 16:00"
         error={errorFor(at.ok ? {} : { at: at.error }, book.error, 'at')}
         onChange={(typed) => {

@@ -64,12 +64,12 @@ export function ClearancePart(props: { readonly ticket: Ticket['ticket'] }): Rea
   );
 }
 
-function ClearanceForm(props: {
+function ClearanceForm(given: {
   readonly ticket: Ticket['ticket'];
   readonly clock: JobClock;
   readonly onDone: () => void;
 }): ReactNode {
-  const { ticket, clock } = props;
+  const { ticket, clock } = given;
   const words = useTimeWords();
   const before = ticket.cleared;
   const [draft, setDraft] = useState({
@@ -87,7 +87,7 @@ function ClearanceForm(props: {
     setDraft((old) => ({ ...old, ...part }));
   };
   const keep = (cleared: Clearance | null): void =>
-    saving.save(`clearance of ${ticket.name}`, { cleared: before }, { cleared }, props.onDone);
+    saving.save(`clearance of ${ticket.name}`, { cleared: before }, { cleared }, given.onDone);
   const save = (): void => {
     const near = { ...clock, planFrom: ticket.plannedAt };
     const at = draft.at === null && before !== null ? answer(before.at) : readMoment(draft.at ?? '', near);
@@ -141,7 +141,7 @@ function ClearanceForm(props: {
         done={null}
         refused={saving.error}
         fields={['by', 'at']}
-        {...(before !== null && { onCancel: props.onDone })}
+        {...(before !== null && { onCancel: given.onDone })}
       />
       {before === null ? null : (
         <button type="button" className="quiet" onClick={() => keep(null)}>

@@ -12,12 +12,12 @@ import type { ScanTarget } from './scan-target.ts';
 import { TicketPartView } from './ticket-part.tsx';
 import type { useKeptCount } from './use-kept-count.ts';
 
-export function CountForm(props: {
+export function CountForm(given: {
   readonly ticket: Ticket;
   readonly kept: ReturnType<typeof useKeptCount>;
 }): ReactNode {
-  const { ticket, parts } = props.ticket;
-  const { count, edit, clear } = props.kept;
+  const { ticket, parts } = given.ticket;
+  const { count, edit, clear } = given.kept;
   const places = useCore('yard.places', {});
   const enter = useCommand('ticket.enter');
   const [owner, setOwner] = useState('');

@@ -14,13 +14,13 @@ const hows = [
   ['break-down', 'break down'],
 ] as const;
 
-export function DestinationForm(props: {
+export function DestinationForm(given: {
   readonly ticket: Ticket['ticket'];
   readonly part: TicketPart;
   readonly next: Next;
   readonly onDone: () => void;
 }): ReactNode {
-  const { ticket, part, next: before } = props;
+  const { ticket, part, next: before } = given;
   const board = useCore('board.read', { job: useJob().code });
   const [how, setHow] = useState<Next['how']>(before.how);
   const [turn, setTurn] = useState('turn' in before ? before.turn : '');
@@ -40,7 +40,7 @@ export function DestinationForm(props: {
       `where ${part.title} goes`,
       { next: [{ part: part.part, next: before }] },
       { next: [{ part: part.part, next }] },
-      props.onDone,
+      given.onDone,
     );
   };
   return (
@@ -88,7 +88,7 @@ export function DestinationForm(props: {
         done={null}
         refused={saving.error}
         fields={['place', 'turn']}
-        onCancel={props.onDone}
+        onCancel={given.onDone}
       />
     </form>
   );

@@ -15,8 +15,8 @@ interface Draft {
   readonly owner: string;
 }
 
-export function ExtraForm(props: { readonly ticket: Ticket }): ReactNode {
-  const { ticket, parts } = props.ticket;
+export function ExtraForm(given: { readonly ticket: Ticket }): ReactNode {
+  const { ticket, parts } = given.ticket;
   const components = useCore('component.list', {});
   const places = useCore('yard.places', {});
   const enter = useCommand('ticket.enter');
