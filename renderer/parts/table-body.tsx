@@ -30,7 +30,10 @@ export function TableBody<Row extends object>(props: BodyProps<Row>): ReactNode 
   // oxlint-disable-next-line react/incompatible-library -- its functions are used in this component only
   const virtual = useVirtualizer({
     count: many ? rows.length : 0,
-    getScrollElement: () => props.scroller.current,
+    // Where it takes hold of the element it scrolls it to what it has for its offset: only where it draws, and to
+    // where the table stands, or the first click into a scrolled table would send it back to the top.
+    getScrollElement: () => (many ? props.scroller.current : null),
+    initialOffset: () => props.scroller.current?.scrollTop ?? 0,
     estimateSize: () => rowHeight,
     getItemKey: (index) => rows[index]?.id ?? index,
     overscan,

@@ -103,10 +103,10 @@ export async function yard(page: Page): Promise<void> {
 export async function reversal(page: Page): Promise<void> {
   await goTo(page, 'Yard');
   await page.getByRole('radio', { name: 'Movements' }).click();
-  await page.getByRole('row', { name: /^65 .* quarantine BR/ }).click();
+  await page.getByRole('row', { name: /^66 .* quarantine BR/ }).click();
   await page.getByLabel('Reverse it, because').fill('counted again: none is bent');
-  await page.getByRole('button', { name: 'Reverse no. 65' }).click();
-  await page.getByRole('row', { name: /^66 .* reversal of no. 65 BR/ }).waitFor();
+  await page.getByRole('button', { name: 'Reverse no. 66' }).click();
+  await page.getByRole('row', { name: /^67 .* reversal of no. 66 BR/ }).waitFor();
   await goTo(page, 'Board');
   await says(headline(page), /18 shortfalls; first: 1 BR/);
 }
