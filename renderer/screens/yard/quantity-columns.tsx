@@ -122,7 +122,7 @@ export function groupColumns(
       width: 126,
       total: () => 'Shown',
     },
-    { id: 'name', header: 'Name', value: (row) => row.name, width: 190 },
+    { id: 'name', header: 'Name', value: (row) => row.name, width: 210 },
     inCondition('ready'),
     inCondition('ready-hidden', !hasHidden),
     inCondition('to-clean'),
@@ -143,6 +143,6 @@ export function groupColumns(
     ...more,
     weightColumn(units),
     { id: 'owners', header: 'Owners', value: (row) => row.owners.join(', '), width: 110 },
-    basisColumn('Weakest opening figure'),
+    basisColumn('Weakest figure'),
   ];
 }
