@@ -15,6 +15,7 @@ import type { Bench, BenchLine } from './bench-line.ts';
 import { numbersFrom } from './jobs.ts';
 import { ledgerFrom, ledgerTo, makeLargeLedger } from './large-ledger.ts';
 import { median, referenceMs } from './reference-work.ts';
+import { wholeTicketMs } from './whole-ticket.ts';
 
 const size = { seed: 1, movements: 1_000_000 };
 const ticketLines = 40;
@@ -177,7 +178,7 @@ async function* bookingLines(book: OpenBook, file: string): AsyncGenerator<Bench
       const ends = isStrip ? { from: gang, to: 'ENN' } : { from: 'MHW', to: gang };
       const conditionAfter = isStrip ? 'to-clean' : 'ready';
       const rest = { noteNumber: null, remark: null, basis: null, basisDate: null, reverses: null };
-      const of = { component, owner: 'MHW', quantity: isStrip ? 1 : rounds, condition: 'ready' } as const;
+      const of = { component, owner: 'MHW', quantity: isStrip ? 1 : 2 * rounds, condition: 'ready' } as const;
       return {
         id: `${id}-${index}`,
         ...of,
@@ -207,11 +208,21 @@ async function* bookingLines(book: OpenBook, file: string): AsyncGenerator<Bench
     whole.push(await bookAll(`ticket-${round}`, { reason: 'strip', at }));
     written.push(Math.max(0, statSync(log).size - before));
   }
+  const asAsked: number[] = [];
+  const ofTicket = standing.map(({ component, gang }) => ({ component, from: gang }));
+  for (let round = 1; round <= rounds; round += 1) {
+    const at = new Date(ledgerTo + (rounds + round) * 60_000).toISOString();
+    asAsked.push(await wholeTicketMs(book, `whole-ticket-${round}`, ofTicket, at));
+  }
   // The log grows until it is taken into the book, and is then written over from its beginning.
   const bytes = Math.max(4096, ...written);
   const what = `booking a ticket of ${ticketLines} lines`;
   yield { what: `${what}, median`, value: ms(median(whole)), aim: 'under 20 ms' };
   yield { what: `${what}, longest (the log is taken into the book)`, value: ms(Math.max(...whole)) };
+  yield {
+    what: 'the same asked as ticket.book, with all that it reads and tells, median',
+    value: ms(median(asAsked)),
+  };
   const disk = `the disk alone: writing ${(bytes / 1000).toFixed(0)} kB and one fsync`;
   yield { what: disk, value: ms(fsyncMs(`${file}-fsync`, bytes)) };
 }
