@@ -15,7 +15,7 @@ import type { Bench, BenchLine } from './bench-line.ts';
 import { numbersFrom } from './jobs.ts';
 import { ledgerFrom, ledgerTo, makeLargeLedger } from './large-ledger.ts';
 import { median, referenceMs } from './reference-work.ts';
-import { wholeTicketMs } from './whole-ticket.ts';
+import { deliver, wholeTicketMs } from './whole-ticket.ts';
 
 const size = { seed: 1, movements: 1_000_000 };
 const ticketLines = 40;
@@ -178,7 +178,7 @@ async function* bookingLines(book: OpenBook, file: string): AsyncGenerator<Bench
       const ends = isStrip ? { from: gang, to: 'ENN' } : { from: 'MHW', to: gang };
       const conditionAfter = isStrip ? 'to-clean' : 'ready';
       const rest = { noteNumber: null, remark: null, basis: null, basisDate: null, reverses: null };
-      const of = { component, owner: 'MHW', quantity: isStrip ? 1 : 2 * rounds, condition: 'ready' } as const;
+      const of = { component, owner: 'MHW', quantity: isStrip ? 1 : rounds, condition: 'ready' } as const;
       return {
         id: `${id}-${index}`,
         ...of,
@@ -209,7 +209,8 @@ async function* bookingLines(book: OpenBook, file: string): AsyncGenerator<Bench
     written.push(Math.max(0, statSync(log).size - before));
   }
   const asAsked: number[] = [];
-  const ofTicket = standing.map(({ component, gang }) => ({ component, from: gang }));
+  const ofTicket = codes.slice(0, ticketLines);
+  await deliver(book, ofTicket, rounds, new Date(ledgerTo).toISOString());
   for (let round = 1; round <= rounds; round += 1) {
     const at = new Date(ledgerTo + (rounds + round) * 60_000).toISOString();
     asAsked.push(await wholeTicketMs(book, `whole-ticket-${round}`, ofTicket, at));
