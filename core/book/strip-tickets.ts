@@ -14,12 +14,18 @@ import type { BookTables, StripTicketRow } from './tables.ts';
 /** By number. */
 export async function readTickets(
   db: Kysely<BookTables>,
-  only: { readonly id?: string; readonly state?: TicketState; readonly job?: string } = {},
+  only: {
+    readonly id?: string;
+    readonly state?: TicketState;
+    readonly job?: string;
+    readonly follows?: string;
+  } = {},
 ): Promise<readonly StripTicket[]> {
   let query = db.selectFrom('strip_ticket').selectAll();
   if (only.id !== undefined) query = query.where('id', '=', only.id);
   if (only.state !== undefined) query = query.where('state', '=', only.state);
   if (only.job !== undefined) query = query.where('job', '=', only.job);
+  if (only.follows !== undefined) query = query.where('follows', '=', only.follows);
   const rows = await query.orderBy('number').execute();
   return rows.map((row) => ({
     ...storedJson(ticketText, row.ticket, `strip ticket ${row.number}`),

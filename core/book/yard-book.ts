@@ -32,6 +32,8 @@ export interface YardReader {
     readonly id?: string;
     readonly state?: TicketState;
     readonly job?: string;
+    /** Tickets of late finds of this one. */
+    readonly follows?: string;
   }): Promise<readonly StripTicket[]>;
   ticketEntries(ticket: string): Promise<readonly TicketEntry[]>;
   /** The ticket on which an entry was made; null where there is no such entry. */

@@ -70,12 +70,10 @@ export async function writeBooking(
 /** What the first ticket booked as lost, less what earlier tickets of late finds brought back. */
 async function stillLost(
   book: BookReader,
-  { ticket, follows }: TicketWithEntries,
+  { follows }: TicketWithEntries,
 ): Promise<readonly Omit<PooledLine, 'location'>[]> {
   if (follows === null) return [];
-  const others = (await book.tickets({ job: ticket.job })).filter(
-    (each) => each.follows === follows.id && each.state === 'booked',
-  );
+  const others = await book.tickets({ follows: follows.id, state: 'booked' });
   const movementsOf = async (paper: string): Promise<readonly Movement[]> =>
     (await book.movements({ paper, limit: 1_000_000 })).filter(({ reversedBy }) => reversedBy === null);
   const lost = (await movementsOf(follows.id)).filter(({ reason }) => reason === 'lost');

@@ -30,16 +30,12 @@ export async function readTicket(book: BookReader, asked: string): Promise<Answe
   const found = await findTicket(book, asked);
   if (!found.ok) return found;
   const ticket = found.value;
-  const [entries, ofJob] = await Promise.all([
+  const [entries, earlier, late] = await Promise.all([
     book.ticketEntries(ticket.id),
-    book.tickets({ job: ticket.job }),
+    ticket.follows === null ? [] : book.tickets({ id: ticket.follows }),
+    book.tickets({ follows: ticket.id }),
   ]);
-  return answer({
-    ticket,
-    entries,
-    follows: ofJob.find(({ id }) => id === ticket.follows) ?? null,
-    late: ofJob.filter(({ follows }) => follows === ticket.id),
-  });
+  return answer({ ticket, entries, follows: earlier[0] ?? null, late });
 }
 
 export function ticketHeadOf({ ticket, follows }: Pick<TicketWithEntries, 'ticket' | 'follows'>) {
