@@ -99,7 +99,7 @@ function StartForm(given: {
           checked={counters === 2}
           onChange={(event) => setCounters(event.target.checked ? 2 : 1)}
         />
-        two counters, each for himself
+        two counters, each alone
       </label>
       {kind === 'location' ? (
         <label className="tick">
