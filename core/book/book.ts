@@ -5,6 +5,7 @@ import type { Component } from '../catalogue/component.ts';
 import type { RuleTables } from '../catalogue/rules.ts';
 import type { DesignGeometry } from '../gang/design.ts';
 import type { Crane, PickSetup } from '../pick/setup.ts';
+import type { JobEntry, JobEntryKind, KeptEntry } from '../plan/job-entries.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import type { Condition, Location, Movement, Owner, Reason } from '../yard/movement.ts';
 import type { StockLine } from '../yard/quantities.ts';
@@ -137,6 +138,8 @@ export interface BookReader extends YardReader {
   job(code: string): Promise<Job | null>;
   /** In the order in which they were entered. */
   pours(job: string): Promise<readonly Pour[]>;
+  /** What the job keeps around its plan, in the order in which it was entered. */
+  jobEntries<Kind extends JobEntryKind>(job: string, kind: Kind): Promise<readonly KeptEntry<Kind>[]>;
   /**
    * Quantities by component, owner, location and condition after everything up to `at` (all, if absent); with `only`
    * the lines of these components, and those at these locations.
@@ -176,6 +179,16 @@ export interface BookWriter extends BookReader, YardWriter {
   /** `position` keeps the entered order: an existing pour stays where it is. */
   putPour(job: string, pour: Pour): Promise<void>;
   removePour(job: string, code: string): Promise<void>;
+  /** Adds or replaces by id; a record (telling, day-report, sheet-print) is only ever added. */
+  putJobEntry<Kind extends JobEntryKind>(
+    of: { readonly job: string; readonly kind: Kind; readonly id: string },
+    entry: JobEntry<Kind>,
+  ): Promise<void>;
+  removeJobEntry(of: {
+    readonly job: string;
+    readonly kind: JobEntryKind;
+    readonly id: string;
+  }): Promise<void>;
   /** In order; `recordedAt` is the command's time. */
   appendMovements(movements: readonly Movement[], recordedAt: string): Promise<void>;
   putPlan(plan: StoredPlan): Promise<void>;

@@ -7,6 +7,7 @@ import { putComponent, putRules, readComponents, readRuleVersions } from './cata
 import { checkBook } from './check-book.ts';
 import { putDesign, readDesignRevisions, readDesigns, removeDesign } from './designs.ts';
 import { readHistory } from './history.ts';
+import { putJobEntry, readJobEntries, removeJobEntry } from './job-entries.ts';
 import { putJob, putPlan, readJob, readJobs, readLatestPlan } from './jobs.ts';
 import { msOf, readArrivals, readMovement, readMovements, readMovementsFrom } from './ledger.ts';
 import type { Migration } from './migration.ts';
@@ -38,6 +39,7 @@ export function readerOf(
     jobs: () => readJobs(db),
     job: (code) => readJob(db, code),
     pours: (job) => readPours(db, job),
+    jobEntries: (job, kind) => readJobEntries(db, job, kind),
     stock: (at, only) => readStock(db, at === undefined ? undefined : msOf(at), only),
     movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
     arrivals: (condition, period) => readArrivals(db, condition, period),
@@ -66,6 +68,8 @@ export function writerOf(db: Kysely<BookTables>, commandId: string): BookWriter 
     putJob: (job) => putJob(db, job),
     putPour: (job, pour) => putPour(db, job, pour),
     removePour: (job, code) => removePour(db, job, code),
+    putJobEntry: (of, entry) => putJobEntry(db, commandId, of, entry),
+    removeJobEntry: (of) => removeJobEntry(db, of),
     appendMovements: (movements, recordedAt) => appendMovements(db, commandId, movements, recordedAt),
     putPlan: (plan) => putPlan(db, plan),
   };

@@ -44,6 +44,7 @@ export interface BookTables {
   lifting_gear: { serial: string; component: string; owner: string; place: string; command: string };
   gear_inspection: { serial: string; number: number; inspection: string; command: string };
   strip_ticket: StripTicketRow;
+  job_entry: JobEntryRow;
   strip_entry: { ticket: string; number: number; id: string; entry: string; command: string };
   stock_count: StockCountRow;
   count_entry: { stock_count: string; number: number; id: string; entry: string; command: string };
@@ -213,5 +214,14 @@ export interface StockCountRow {
   state: string;
   stock_count: string;
   result: string | null;
+  command: string;
+}
+
+export interface JobEntryRow {
+  job: string;
+  kind: string;
+  id: string;
+  number: number;
+  entry: string;
   command: string;
 }

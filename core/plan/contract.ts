@@ -2,6 +2,7 @@
 // Rules that need more than one field (unknown codes, from after to) are refused by check-input.ts.
 import { Temporal } from 'temporal-polyfill';
 import { z } from 'zod';
+import { fixedChoice, instruction } from './choices.ts';
 import { shiftsInput } from './shifts.ts';
 
 const instant = z
@@ -65,6 +66,15 @@ export const planInput = z.strictObject({
   improveSeconds: z.number().min(0).max(3600).optional(),
   improveSteps: z.int().min(0).optional(),
   seed: z.int().optional(),
+  told: z.array(instruction).optional().meta({ description: 'What the crew was told' }),
+  changePerInstruction: money.optional().meta({
+    description: 'What each told instruction that the plan changes adds to its cost, in minor units',
+  }),
+  start: z
+    .array(z.strictObject({ turns: z.array(code) }))
+    .optional()
+    .meta({ description: 'Runs of a plan known before, to begin from; what no longer fits is left out' }),
+  fixed: z.array(fixedChoice).optional().meta({ description: 'Choices of a person, obeyed' }),
 });
 
 export type PlanInput = z.output<typeof planInput>;
@@ -83,7 +93,16 @@ const shortfall = z.strictObject({
 export const planAnswer = z.strictObject({
   runs: z.array(z.strictObject({ turns: z.array(z.string()) })),
   shortfalls: z.array(shortfall),
-  cost: z.strictObject({ labour: whole, hire: whole, total: whole, unmet: whole }),
+  cost: z.strictObject({
+    labour: whole,
+    hire: whole,
+    /** Where something was told: the changed instructions at their price, part of the total. */
+    changes: whole.optional(),
+    total: whole,
+    unmet: whole,
+  }),
+  /** Where something was told: the instructions that the plan changes. */
+  changed: z.array(instruction).optional(),
   bound: whole,
   gapPercent: z.number().min(0),
   proven: z.boolean(),

@@ -2,7 +2,7 @@
 // later or earlier, so that days of work stay days of work. What others promised does not move.
 import { instantText, msOf, zoneOf } from './local-time.ts';
 import type { Job, Pour, PourSide } from './pours.ts';
-import { workedDayFrom } from './working-days.ts';
+import { workedDayFrom, workingDaysBetween } from './working-days.ts';
 
 /** @param workingDays below zero is earlier */
 export function movePour(pour: Pour, workingDays: number, job: Job): Pour {
@@ -13,6 +13,13 @@ export function movePour(pour: Pour, workingDays: number, job: Job): Pour {
     sides: [moveSide(pour.sides[0]), moveSide(pour.sides[1])],
     finishAt: move(pour.finishAt),
   };
+}
+
+/** The pour with another finish: its sides go as many working days with it, at their own times of day. */
+export function pourFinishingAt(pour: Pour, finishAt: string, job: Job): Pour {
+  const days = zoneOf(job.timeZone);
+  const [from, to] = [days.dayOf(msOf(pour.finishAt)), days.dayOf(msOf(finishAt))];
+  return { ...movePour(pour, workingDaysBetween(from, to, job.shifts), job), finishAt };
 }
 
 function moveInstant(instant: string, workingDays: number, job: Job): string {

@@ -14,6 +14,12 @@ export const shiftsInput = z.strictObject({
   start: clockTime,
   end: clockTime,
   off: z.array(z.iso.date()).optional().meta({ description: 'Dates on which nobody works' }),
+  extra: z
+    .array(z.strictObject({ date: z.iso.date(), start: clockTime, end: clockTime }))
+    .optional()
+    .meta({
+      description: 'Work besides the shift of the date; an end not after the start is on the next day',
+    }),
 });
 
 export type Shifts = z.output<typeof shiftsInput>;

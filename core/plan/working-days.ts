@@ -23,3 +23,12 @@ export function workedDayFrom(day: number, count: number, shifts: Shifts): numbe
   }
   return at;
 }
+
+/** How many worked days one goes on from a day to reach another, or (below zero) back. */
+export function workingDaysBetween(from: number, to: number, shifts: Shifts): number {
+  const isWorked = workedDays(shifts);
+  let count = 0;
+  for (let day = from + 1; day <= to; day += 1) if (isWorked(day)) count += 1;
+  for (let day = to; day < from; day += 1) if (isWorked(day)) count -= 1;
+  return count;
+}

@@ -1,17 +1,20 @@
-// Everything of the book that the plan of a job rests on, read at once; deciding comes after (job-plan.ts).
+// What follows from a job as the book has it before anything is decided: its working calendar, its dated pours, the
+// stock over time. Deciding comes after (job-plan.ts).
 import { answer, type Answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
 import { instantText } from '../plan/local-time.ts';
+import { withPlanned } from '../plan/planned-levels.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import { readyLevels } from '../yard/availability.ts';
 import type { ComponentFigure } from '../yard/component-figure.ts';
 import { componentFigures } from '../yard/component-figure.ts';
 import type { SpareLine } from '../yard/spares.ts';
 import { byCode } from './by-code.ts';
-import { readDesignFacts, type DesignFacts } from './design-facts.ts';
+import type { DesignFacts } from './design-facts.ts';
+import type { JobPlanning } from './job-planning.ts';
+import { type JobSource, readJobSource, workingJob } from './job-source.ts';
 import { jobSpares } from './job-spares.ts';
-import { unknownJob } from './unknown.ts';
-import { type JobYard, readJobYard } from './yard-facts.ts';
+import { type JobYard, paceOf } from './yard-facts.ts';
 
 /** A component's stock as the plan sees it. */
 export interface PlanStock {
@@ -20,47 +23,62 @@ export interface PlanStock {
 }
 
 export interface JobFacts {
+  /** What they follow from. */
+  readonly source: JobSource;
+  /** With the exceptions of the calendar in its shifts. */
   readonly job: Job;
+  /** Those that have a date. */
   readonly pours: readonly Pour[];
+  readonly undatedPours: readonly Pour[];
   readonly designs: ReadonlyMap<string, DesignFacts>;
   readonly components: ReadonlyMap<string, BookComponent>;
   readonly stock: ReadonlyMap<string, PlanStock>;
   readonly figures: ReadonlyMap<string, ComponentFigure>;
   /** What the yard has and expects, and what the stock was made from. */
   readonly yard: JobYard;
+  readonly planning: JobPlanning;
   readonly spares: readonly SpareLine[];
   readonly changeNumber: number;
 }
 
 /** @param now what the question takes for now; absent: when something was last booked, but not before the plan begins */
 export async function readJobFacts(book: BookReader, code: string, now?: string): Promise<Answer<JobFacts>> {
-  const job = await book.job(code);
-  if (job === null) return unknownJob(code);
-  const [pours, designs, components, yard, changeNumber] = await Promise.all([
-    book.pours(code),
-    readDesignFacts(book),
-    book.components(),
-    readJobYard(book, job, now),
-    book.changeNumber(),
-  ]);
-  if (!designs.ok) return designs;
-  const spares = jobSpares({ job, pours, designs: designs.value, components, yard });
+  const source = await readJobSource(book, code, now);
+  return source.ok ? answer(factsOf(source.value)) : source;
+}
+
+export function factsOf(source: JobSource): JobFacts {
+  const { designs, components, planning, changeNumber } = source;
+  const job = workingJob(source.job, planning);
+  const isOpen = ({ code }: Pour): boolean => planning.pourFacts.get(code)?.dateOpen === true;
+  const pours = source.pours.filter((pour) => !isOpen(pour));
+  const yard = { ...source.yard, pace: paceOf(job, source.yard.cleanMs, source.yard.settings) };
+  const spares = jobSpares({ job, pours, designs, components, yard });
   const kept = yard.settings.keepSpares ? spares : [];
   const levels = readyLevels({
     ...yard,
     spares: new Map(kept.map(({ component, spare }) => [component, spare])),
   });
-  return answer({
+  const planned = Map.groupBy(planning.plannedStock, ({ component }) => component);
+  const codes = new Set([...levels.keys(), ...planned.keys()]);
+  const stock = [...codes].map((component): [string, PlanStock] => {
+    const list = withPlanned(levels.get(component) ?? [], planned.get(component) ?? []);
+    return [component, { levels: list.map(shown(job)) }];
+  });
+  return {
+    source,
     job,
     pours,
-    designs: designs.value,
+    undatedPours: source.pours.filter(isOpen),
+    designs,
     components: byCode(components),
-    stock: new Map([...levels].map(([component, list]) => [component, { levels: list.map(shown(job)) }])),
+    stock: new Map(stock),
     figures: figuresOf(yard),
     yard,
+    planning,
     spares,
     changeNumber,
-  });
+  };
 }
 
 function shown({ timeZone }: Job) {

@@ -1,5 +1,6 @@
 // The plan of a job out of its facts, by the same planner as `calc plan`: nothing here reads or writes.
 import { answer, type Answer } from '../answer.ts';
+import type { FixedChoice, Instruction } from '../plan/choices.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
@@ -97,7 +98,23 @@ function inputOf(facts: JobFacts, turnsOf: TurnsOfPours): PlanInput {
   const regangPerPieceH = Object.fromEntries(
     [...perPiece].map(([code, component]) => [code, component.regangPerPieceH]),
   );
-  return planInputOf(job, turnsOf, usedDesigns, components, regangPerPieceH);
+  return {
+    ...planInputOf(job, turnsOf, usedDesigns, components, regangPerPieceH),
+    ...choicesOf(facts, turnsOf),
+  };
+}
+
+/** Told instructions and fixed choices of turns that there still are. */
+function choicesOf({ planning }: JobFacts, turnsOf: TurnsOfPours): Partial<PlanInput> {
+  const turns = new Set(turnsOf.turns.map(({ id }) => id));
+  const isThere = (choice: Instruction | FixedChoice): boolean =>
+    choice.kind === 'follow' ? turns.has(choice.from) && turns.has(choice.to) : turns.has(choice.turn);
+  const told = planning.told.filter(isThere);
+  const fixed = planning.fixed.filter(isThere);
+  return {
+    ...(told.length === 0 ? {} : { told, changePerInstruction: planning.settings.changeCents }),
+    ...(fixed.length === 0 ? {} : { fixed }),
+  };
 }
 
 /** What is there when a plan begins was there before: assembling may reach back beyond the first day. */

@@ -71,7 +71,7 @@ export async function readJobYard(book: BookReader, job: Job, now?: string): Pro
   };
 }
 
-function paceOf(job: Job, cleanMs: number, { cleanedPerDay }: YardSettings): CleaningPace {
+export function paceOf(job: Job, cleanMs: number, { cleanedPerDay }: YardSettings): CleaningPace {
   if (cleanedPerDay === null) return { how: 'by-the-clock', cleanMs };
   const shiftEndingAfter = (ms: number): ShiftStretch => {
     const [here] = shiftsBetween(ms, ms + 1, job.shifts);

@@ -189,6 +189,19 @@ CREATE TABLE job (
   clean_h REAL NOT NULL CONSTRAINT clean_h_from_0_to_10000 CHECK (clean_h BETWEEN 0 AND 10000)
 ) STRICT;
 
+CREATE TABLE job_entry (
+  job TEXT NOT NULL REFERENCES job (code),
+  kind TEXT NOT NULL CHECK (kind IN ('settings', 'calendar-exception', 'crane-booking', 'pour-facts', 'telling',
+    'fixed-choice', 'planned-stock', 'applied-change', 'kept-what-if', 'day-report', 'sheet-print',
+    'shortfall-decision')),
+  id TEXT NOT NULL CHECK (length(trim(id)) > 0),
+  -- The order in which they were entered, over all jobs and kinds.
+  number INTEGER NOT NULL UNIQUE CHECK (number > 0),
+  entry TEXT NOT NULL CHECK (json_valid(entry)),
+  command TEXT NOT NULL REFERENCES command (id) DEFERRABLE INITIALLY DEFERRED,
+  PRIMARY KEY (job, kind, id)
+) STRICT;
+
 CREATE TABLE lifting_gear (
   serial TEXT PRIMARY KEY NOT NULL CHECK (length(trim(serial)) > 0),
   component TEXT NOT NULL REFERENCES component (code),
@@ -472,6 +485,14 @@ CREATE TABLE yard_setting (
   name TEXT PRIMARY KEY NOT NULL CHECK (length(trim(name)) > 0),
   setting TEXT NOT NULL CHECK (json_valid(setting))
 ) STRICT;
+
+CREATE TRIGGER a_record_of_the_job_is_never_changed BEFORE UPDATE ON job_entry
+WHEN OLD.kind IN ('telling', 'day-report', 'sheet-print')
+BEGIN SELECT RAISE(ABORT, 'What was told, how a day ended and what was printed is never changed.'); END;
+
+CREATE TRIGGER a_record_of_the_job_is_never_removed BEFORE DELETE ON job_entry
+WHEN OLD.kind IN ('telling', 'day-report', 'sheet-print')
+BEGIN SELECT RAISE(ABORT, 'What was told, how a day ended and what was printed is never removed.'); END;
 
 CREATE TRIGGER attachment_is_never_changed BEFORE UPDATE ON attachment
 BEGIN SELECT RAISE(ABORT, 'An attachment is never changed.'); END;

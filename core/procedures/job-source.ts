@@ -1,0 +1,49 @@
+// Everything of the book that the plan of a job rests on, read at once and as it was entered. What follows from it
+// stands in job-facts.ts, so that a what-if can change the one and ask for the other.
+import { answer, type Answer } from '../answer.ts';
+import type { BookComponent, BookReader } from '../book/book.ts';
+import { shiftsWith } from '../plan/exceptions.ts';
+import type { Job, Pour } from '../plan/pours.ts';
+import { readDesignFacts, type DesignFacts } from './design-facts.ts';
+import { type JobPlanning, readJobPlanning } from './job-planning.ts';
+import { unknownJob } from './unknown.ts';
+import { type JobYard, readJobYard } from './yard-facts.ts';
+
+export interface JobSource {
+  /** Its shifts as entered, without the exceptions of the calendar. */
+  readonly job: Job;
+  /** Those without a date too. */
+  readonly pours: readonly Pour[];
+  readonly designs: ReadonlyMap<string, DesignFacts>;
+  readonly components: readonly BookComponent[];
+  /** What the yard has and expects. */
+  readonly yard: JobYard;
+  readonly planning: JobPlanning;
+  readonly changeNumber: number;
+}
+
+/** @param now what the question takes for now; absent: when something was last booked, but not before the plan begins */
+export async function readJobSource(
+  book: BookReader,
+  code: string,
+  now?: string,
+): Promise<Answer<JobSource>> {
+  const job = await book.job(code);
+  if (job === null) return unknownJob(code);
+  const planning = await readJobPlanning(book, code);
+  const [pours, designs, components, yard, changeNumber] = await Promise.all([
+    book.pours(code),
+    readDesignFacts(book),
+    book.components(),
+    readJobYard(book, workingJob(job, planning), now),
+    book.changeNumber(),
+  ]);
+  return designs.ok
+    ? answer({ job, pours, designs: designs.value, components, yard, planning, changeNumber })
+    : designs;
+}
+
+/** The job with the exceptions of its calendar in its shifts. */
+export function workingJob(job: Job, { exceptions }: Pick<JobPlanning, 'exceptions'>): Job {
+  return exceptions.length === 0 ? job : { ...job, shifts: shiftsWith(job.shifts, exceptions) };
+}
