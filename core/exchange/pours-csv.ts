@@ -2,7 +2,7 @@
 // that goes in a circle, a close before its set and whatever else contradicts itself is refused with its line.
 import { checkPour } from '../plan/check-pour.ts';
 import type { Job, Pour, PourSide, SideName } from '../plan/pours.ts';
-import { circlesIn } from '../plan/circles.ts';
+import { circlesIn, shortestCircle } from '../plan/circles.ts';
 import { readCode, readHours, readKnown, readList, readText, readWord } from './cells.ts';
 import type { Column } from './columns.ts';
 import { gatherByCode, type Parsed } from './gather.ts';
@@ -134,7 +134,10 @@ function readJobPours(job: Job, rows: readonly Row<Name>[], context: PourContext
 /** Names every row on a circle: any of them may be the one to mend. */
 function refuseCircles(pours: readonly Pour[], lines: ReadonlyMap<string, Row<Name>>): void {
   const named = new Set<string>();
-  for (const circle of circlesIn(new Map(pours.map((pour) => [pour.code, pour.after])))) {
+  const before = new Map(pours.map((pour) => [pour.code, pour.after]));
+  for (const walked of circlesIn(before)) {
+    // A shorter one is looked for from every code of it, which for a very long one takes too long.
+    const circle = walked.length > 500 ? walked : shortestCircle(walked, before);
     const shown = [...circle, circle[0]].slice(-12).join(' after ');
     for (const code of circle) {
       if (named.has(code)) continue;

@@ -1,7 +1,7 @@
 // What a pour must not be: side A missing, closed before it was set, poured before it was closed, after
 // itself. Such a pour is refused before it is stored. The checks run in a fixed order, one code a reason.
 import { refuse, type Refusal } from '../answer.ts';
-import { circlesIn } from './circles.ts';
+import { circlesIn, shortestCircle } from './circles.ts';
 import { instantText } from './local-time.ts';
 import { pourTimes, setFromOf, type PourTimes } from './pour-times.ts';
 import type { Job, Pour } from './pours.ts';
@@ -99,7 +99,9 @@ function checkPredecessors(pour: Pour, others: readonly Pour[]): Refusal | undef
       return refuse('unknown-pour', `Pour ${pour.code} comes after ${code}, which is not in this job.`, {
         field: 'after',
       }).error;
-  const [circle] = circlesIn(new Map([...byCode].map(([code, { after }]) => [code, after])));
+  const before = new Map([...byCode].map(([code, { after }]) => [code, after]));
+  const [walked] = circlesIn(before);
+  const circle = walked === undefined ? undefined : shortestCircle(walked, before);
   if (circle !== undefined)
     return refuse('cyclic-sequence', `The pours go in a circle: ${roundTrip(circle, pour.code)}.`, {
       field: 'after',

@@ -33,3 +33,44 @@ export function circlesIn(before: ReadonlyMap<string, readonly string[]>): strin
   }
   return circles;
 }
+
+/**
+ * The shortest circle among the codes of a circle: no entry of it can be left out. Of several as short, the one that is
+ * found first from the front of the circle.
+ */
+export function shortestCircle(
+  circle: readonly string[],
+  before: ReadonlyMap<string, readonly string[]>,
+): string[] {
+  const inside = new Set(circle);
+  let shortest: readonly string[] = circle;
+  for (const start of circle) {
+    const cameFrom = new Map<string, string | null>([[start, null]]);
+    const found = wayBack(start, inside, before, cameFrom);
+    if (found !== undefined && found.length < shortest.length) shortest = found;
+  }
+  return [...shortest];
+}
+
+/** Breadth first, so that the first way back to the start is a shortest one. */
+function wayBack(
+  start: string,
+  inside: ReadonlySet<string>,
+  before: ReadonlyMap<string, readonly string[]>,
+  cameFrom: Map<string, string | null>,
+): string[] | undefined {
+  const queue = [start];
+  for (let code = queue.shift(); code !== undefined; code = queue.shift()) {
+    for (const next of before.get(code) ?? []) {
+      if (next === start) {
+        const way: string[] = [];
+        for (let at: string | null = code; at !== null; at = cameFrom.get(at) ?? null) way.unshift(at);
+        return way;
+      }
+      if (!inside.has(next) || cameFrom.has(next)) continue;
+      cameFrom.set(next, code);
+      queue.push(next);
+    }
+  }
+  return undefined;
+}
