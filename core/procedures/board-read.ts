@@ -53,6 +53,8 @@ export const board = z.strictObject({
   pours: z.array(boardPour),
   /** What the yard changes for this plan. */
   yardNotes: z.array(yardNote),
+  /** Of the plan as a whole: entries that cannot all hold, choices that cannot be obeyed. */
+  planFindings: z.array(finding),
   ...planned,
 });
 

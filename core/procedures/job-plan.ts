@@ -4,6 +4,7 @@ import type { FixedChoice, Instruction } from '../plan/choices.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
+import type { PourFinding } from '../plan/pour-findings.ts';
 import { pourWork } from '../plan/pour-work.ts';
 import { runWork } from '../plan/run-work.ts';
 import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
@@ -16,6 +17,7 @@ import {
 } from '../plan/turns-from-pours.ts';
 import { byCode, found } from './by-code.ts';
 import type { JobFacts } from './job-facts.ts';
+import { planFindings } from './plan-findings.ts';
 import { planOf } from './remembered-plans.ts';
 
 export interface JobPlan {
@@ -27,6 +29,8 @@ export interface JobPlan {
   readonly runs: readonly RunDescription[];
   readonly steps: readonly Step[];
   readonly shortfalls: readonly ShortfallFacts[];
+  /** Of the plan as a whole; those of a pour stand with the pour. */
+  readonly findings: readonly PourFinding[];
 }
 
 /** @param improveSeconds how long to look for a better plan than the instant one; not at all where absent */
@@ -53,6 +57,7 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     runs,
     steps: stepsOf(work, job),
     shortfalls: shortfalls.value,
+    findings: planFindings(facts, turnsOf),
   });
 }
 

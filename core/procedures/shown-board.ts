@@ -24,6 +24,7 @@ export function shownBoard(plan: JobPlan) {
     changeNumber,
     days: shownDays(job, plan, shown.shortfalls),
     yardNotes: [...yardNotesOf(plan, shown.shortfalls)],
+    planFindings: [...plan.findings],
     pours: plan.facts.pours.map((pour) => shownPour(plan, pour, shown.shortfalls)),
     ...shown,
   };
