@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
 import type { BoardModel } from './board-rows.ts';
+import { BoardTabs } from './board-tabs.tsx';
 import { headlineOf } from './headline.ts';
 
 export function BoardHead(props: { readonly model: BoardModel }): ReactNode {
@@ -19,6 +20,7 @@ export function BoardHead(props: { readonly model: BoardModel }): ReactNode {
         )}
       </h1>
       <CostLine model={props.model} />
+      <BoardTabs />
     </div>
   );
 }
