@@ -1,7 +1,7 @@
 // The bound a plan answers with: a whole number of minor units that the best plan cannot cost less than,
 // and never a claim that more was proved than was.
 import type { Edges } from './edges.ts';
-import type { ExactCost } from './cost.ts';
+import { grainsOfCost, type ExactCost } from './cost.ts';
 import { holdsByComponent, stretchesOf } from './excess.ts';
 import { excessDays } from './hire-days.ts';
 import { standingHolds } from './holding.ts';
@@ -14,7 +14,7 @@ const stepsWithoutUnmet = 12;
 
 export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactCost, total: number): number {
   const { places } = model.grains;
-  const grains = cost.labour + cost.hire;
+  const grains = grainsOfCost(cost);
   if (sketch.complete) {
     if (edges.money.exact) return Number(roundDown(grains, places));
     // The search compared sums of doubles: what it found may be dearer than the best by their last digits.
@@ -25,14 +25,13 @@ export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactC
   let least = prices.bound - prices.unmetPrice * cost.unmet;
   if (cost.unmet > 0) {
     const apart = new Prices(model, edges, 0);
-    for (let step = 0; step < stepsWithoutUnmet; step += 1)
-      apart.step(Number(cost.labour + cost.hire) * edges.money.perGrain);
+    for (let step = 0; step < stepsWithoutUnmet; step += 1) apart.step(Number(grains) * edges.money.perGrain);
     least = Math.max(least, apart.bound);
   }
   // Sums of doubles are off by far less than a billionth.
   const careful = least - Math.abs(least) * 1e-9 - edges.money.tolerance / 100;
   const minor = edges.money.exact ? careful / 10 ** places : careful;
-  const bound = Math.max(0, Math.min(Math.floor(minor), Number(roundDown(cost.labour + cost.hire, places))));
+  const bound = Math.max(0, Math.min(Math.floor(minor), Number(roundDown(grains, places))));
   // A plan may only be called the best where no plan leaves fewer pieces wanting.
   return cost.unmet > standingUnmet(model) ? Math.min(bound, total - 2) : bound;
 }

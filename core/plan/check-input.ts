@@ -44,6 +44,7 @@ export function checkPlanInput(input: PlanInput, instants: Instants): Refusal | 
     ) ??
     unknownPieces(input.loose ?? [], components, (index) => `loose[${index}]`) ??
     checkStretches(input.loose ?? [], 'loose', instants) ??
+    checkTold(input) ??
     checkTurnaround(input, components, designs) ??
     (input.shifts === undefined
       ? undefined
@@ -128,6 +129,16 @@ function checkStock(input: PlanInput, { unitsOf }: Instants): Refusal | undefine
 function checkTurns(input: PlanInput, designs: ReadonlySet<string>): Refusal | undefined {
   for (const [index, { design }] of input.turns.entries()) {
     if (!designs.has(design)) return unknown('design', design, `turns[${index}].design`);
+  }
+  return undefined;
+}
+
+function checkTold(input: PlanInput): Refusal | undefined {
+  const turns = new Set(input.turns.map(({ id }) => id));
+  for (const [index, told] of (input.told ?? []).entries()) {
+    const named = told.kind === 'follow' ? [told.from, told.to] : [told.turn];
+    const missing = named.find((id) => !turns.has(id));
+    if (missing !== undefined) return unknown('turn', missing, `told[${index}]`);
   }
   return undefined;
 }

@@ -1,23 +1,29 @@
 // The cost of a plan, exact: labour by the hours of its assemblies, follows and break-downs, hire by the
 // greatest excess of every component on every day. Formula: `calc plan` of the contracts.
+import type { Instruction } from './choices.ts';
 import { holdsByComponent, stretchesOf } from './excess.ts';
 import { followGrains } from './follows.ts';
 import { excessDays } from './hire-days.ts';
 import { firstTurns, holdsOf, type Followers } from './holding.ts';
 import type { Model } from './model.ts';
+import { isFollowed, leadersOf } from './model-choices.ts';
 import { roundHalfUp } from './money.ts';
 
 /** Amounts in grains (see money.ts); `unmet` counts pieces short for a day that cannot be hired. */
 export interface ExactCost {
   readonly labour: bigint;
   readonly hire: bigint;
+  /** The told instructions that the plan changes, at their price. */
+  readonly changes: bigint;
   readonly unmet: number;
 }
 
-/** Whole minor units; total and labour are rounded once, hire is their difference. */
+/** Whole minor units, adding up to the total. */
 export interface RoundedCost {
   readonly labour: number;
   readonly hire: number;
+  /** Only where something was told. */
+  readonly changes?: number;
   readonly total: number;
   readonly unmet: number;
 }
@@ -32,7 +38,8 @@ export function exactCost(model: Model, followers: Followers): ExactCost {
     if (rate === null) unmet += pieceDays;
     else hire += rate * BigInt(pieceDays);
   }
-  return { labour: labourGrains(model, followers), hire, unmet };
+  const changes = BigInt(changedOf(model, followers).length) * model.changeGrains;
+  return { labour: labourGrains(model, followers), hire, changes, unmet };
 }
 
 function labourGrains(model: Model, followers: Followers): bigint {
@@ -49,9 +56,28 @@ function labourGrains(model: Model, followers: Followers): bigint {
   return labour;
 }
 
-export function roundedCost(model: Model, { labour, hire, unmet }: ExactCost): RoundedCost {
+/** The told instructions that the plan does not follow, in the order in which they were given. */
+export function changedOf(model: Model, followers: Followers): Instruction[] {
+  const told = model.told ?? [];
+  if (told.length === 0) return [];
+  const leader = leadersOf(followers);
+  return told.filter((each) => !isFollowed(each, followers, leader)).map(({ instruction }) => instruction);
+}
+
+export function grainsOfCost({ labour, hire, changes }: ExactCost): bigint {
+  return labour + hire + changes;
+}
+
+/**
+ * Labour, then labour with the changes, then all of it are rounded, each once and half up; what stands between two of them is
+ * the share of changes and of hire. So none falls under 0 and all add up.
+ */
+export function roundedCost(model: Model, cost: ExactCost): RoundedCost {
   const { places } = model.grains;
-  const total = Number(roundHalfUp(labour + hire, places));
-  const labourMinor = Number(roundHalfUp(labour, places));
-  return { labour: labourMinor, hire: total - labourMinor, total, unmet };
+  const rounded = (grains: bigint): number => Number(roundHalfUp(grains, places));
+  const labour = rounded(cost.labour);
+  const before = rounded(cost.labour + cost.changes);
+  const total = rounded(grainsOfCost(cost));
+  const changes = model.told === null ? {} : { changes: before - labour };
+  return { labour, hire: total - before, ...changes, total, unmet: cost.unmet };
 }

@@ -1,5 +1,11 @@
 // All follows that a plan may use, with what each costs and when it holds pieces, laid out in flat lists
 // for the search. An edge leads from a turn to one that may follow it.
+// Told instructions: the labour of edges, beginnings and ends has in it what changing them costs, so that a plan's labour is
+// that of its parts and nothing else need be known of what was told.
+// Fixed choices: follows that they forbid are no edges. A fixed follow is the only edge out of its earlier and into its
+// later turn, and `fixed`: every plan uses it, so that its earlier turn never ends a run and its later one begins none. A fixed
+// assembly has no edges into its turn, a fixed break-down none out of it.
+import { ChangeCounts, isFixedFollow, isLeftOpen } from './edge-choices.ts';
 import { assemblyFrom, brokenDownAt } from './holding.ts';
 import type { Model } from './model.ts';
 
@@ -20,6 +26,8 @@ export interface Edges {
   readonly to: Int32Array;
   /** The turn an edge leads from. */
   readonly earlier: Int32Array;
+  /** 1: every plan uses the edge. */
+  readonly fixed: Uint8Array;
   readonly labour: Float64Array;
   readonly builtFrom: Float64Array;
   readonly takenOutAt: Float64Array;
@@ -38,10 +46,13 @@ export function edgesOf(model: Model): Edges {
   const money = searchMoney(model);
   const cost = (grains: bigint): number => Number(grains) * money.perGrain;
   const pairs = new FollowTimes(model, money);
+  const changes = new ChangeCounts(model);
+  const perChange = cost(model.changeGrains);
   const start = new Int32Array(turns + 1);
   const most = Math.max(1, (turns * (turns - 1)) / 2);
   const to = new Int32Array(most);
   const leads = new Int32Array(most);
+  const fixed = new Uint8Array(most);
   const labour = new Float64Array(most);
   const builtFrom = new Float64Array(most);
   const takenOutAt = new Float64Array(most);
@@ -50,9 +61,13 @@ export function edgesOf(model: Model): Edges {
     const flownAt = (model.to[earlier] ?? 0) + model.flyOnUnits;
     for (let later = 0; later < turns; later += 1) {
       if ((model.from[later] ?? 0) < flownAt || !pairs.fits(earlier, later)) continue;
+      if (!isLeftOpen(model, earlier, later)) continue;
       to[count] = later;
       leads[count] = earlier;
-      labour[count] = pairs.labour(model.design[earlier] ?? 0, model.design[later] ?? 0);
+      fixed[count] = isFixedFollow(model, earlier, later) ? 1 : 0;
+      labour[count] =
+        pairs.labour(model.design[earlier] ?? 0, model.design[later] ?? 0) +
+        perChange * changes.follow(earlier, later);
       builtFrom[count] = pairs.builtFrom(model.design[earlier] ?? 0, later);
       takenOutAt[count] = pairs.takenOutAt(earlier, model.design[later] ?? 0);
       count += 1;
@@ -66,11 +81,15 @@ export function edgesOf(model: Model): Edges {
     start,
     to: to.slice(0, count),
     earlier: leads.slice(0, count),
+    fixed: fixed.slice(0, count),
     labour: labour.slice(0, count),
     builtFrom: builtFrom.slice(0, count),
     takenOutAt: takenOutAt.slice(0, count),
-    assembleLabour: Float64Array.from(all, (turn) =>
-      model.built[turn] === true ? 0 : cost(model.assembleGrains[model.design[turn] ?? 0] ?? 0n),
+    assembleLabour: Float64Array.from(
+      all,
+      (turn) =>
+        (model.built[turn] === true ? 0 : cost(model.assembleGrains[model.design[turn] ?? 0] ?? 0n)) +
+        perChange * changes.begin(turn),
     ),
     assemblyFrom: Float64Array.from(all, (turn) => assemblyFrom(model, turn)),
     breakDownLabour: Float64Array.from(all, (turn) =>
@@ -217,7 +236,8 @@ function searchMoney(model: Model): SearchMoney {
   }
   for (const { pieces } of model.loose)
     for (const [part, quantity] of pieces) perDay += quantity * Number(model.hire[part] ?? 0n);
-  const highest = perTurn * model.turnIds.length + perDay * days;
+  const changes = Number(model.changeGrains) * (model.told?.length ?? 0);
+  const highest = perTurn * model.turnIds.length + perDay * days + changes;
   const exact = highest < 2 ** 52;
   return { exact, perGrain: exact ? 1 : minor, tolerance: exact ? 0.5 : 1e-6 };
 }

@@ -44,6 +44,8 @@ class Search {
   private readonly followers: Int32Array;
   /** The least labour of giving all turns from this place of the order on a beginning or a leader. */
   private readonly labourLeft: Float64Array;
+  /** 1: a fixed follow leads to the turn, so that it begins no run. */
+  private readonly isFixedLater: Uint8Array;
 
   constructor(
     model: Model,
@@ -61,6 +63,9 @@ class Search {
     this.followers = new Int32Array(turns).fill(-1);
     this.order = Array.from(known.followers.keys());
     this.order.sort((left, right) => (model.from[left] ?? 0) - (model.from[right] ?? 0) || left - right);
+    this.isFixedLater = new Uint8Array(turns);
+    for (const [edge, later] of grid.edges.to.entries())
+      if (grid.edges.fixed[edge] === 1) this.isFixedLater[later] = 1;
     const least = Float64Array.from(grid.edges.assembleLabour);
     for (const [edge, later] of grid.edges.to.entries()) {
       least[later] = Math.min(least[later] ?? 0, grid.edges.labour[edge] ?? 0);
@@ -91,6 +96,7 @@ class Search {
       this.under({ kind: 'follow', which: edge, sign: 1 }, place, spent, loss + Math.max(0, lost));
       this.followers[leader] = -1;
     }
+    if (this.isFixedLater[turn] === 1) return;
     this.under({ kind: 'begin', which: turn, sign: 1 }, place, spent, loss + (this.proof.later[turn] ?? 0));
   }
 

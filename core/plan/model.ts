@@ -5,6 +5,7 @@ import type { PlanInput } from './contract.ts';
 import { zoneDays } from './days.ts';
 import { unitsOfHours } from './hours.ts';
 import type { Instants } from './instants.ts';
+import { fixedPlaces, toldPlaces, type FixedPlaces, type ToldPlace } from './model-choices.ts';
 import { grainsOf, type Grains } from './money.ts';
 import { regangHoursOf, type RegangHours } from './regang-hours.ts';
 
@@ -48,9 +49,14 @@ export interface Model {
   readonly design: Int32Array;
   readonly built: readonly boolean[];
   readonly loose: readonly ModelLoose[];
+  /** What the crew was told; null where nothing is said of it. */
+  readonly told: readonly ToldPlace[] | null;
+  /** What each told instruction that a plan changes adds to its cost. */
+  readonly changeGrains: bigint;
+  readonly fixed: FixedPlaces;
 }
 
-/** The input must have passed `checkPlanInput`. */
+/** The input must have passed `checkPlanInput`. Fixed choices come after, once it is known that they can be obeyed. */
 export function modelOf(input: PlanInput, instants: Instants): Model {
   const { unitsOf, scale } = instants;
   const place = new Map(input.components.map(({ code }, index) => [code, index]));
@@ -64,10 +70,13 @@ export function modelOf(input: PlanInput, instants: Instants): Model {
   }
   const regang = regangHoursOf(input, pieces, scale.unitsPerMs);
   const rates = input.components.flatMap(({ hirePerDay }) => (hirePerDay === null ? [] : [hirePerDay]));
-  const grains = grainsOf(input.labourPerH, input.crew ?? 1, regang.places, rates);
+  const perChange = input.told === undefined ? 0 : (input.changePerInstruction ?? 0);
+  const grains = grainsOf(input.labourPerH, input.crew ?? 1, regang.places, [...rates, perChange]);
   const labour = (hours: number): bigint => regang.digitsOf(hours) * grains.perHourDigit;
   const units = (hours: number): number => unitsOfHours(hours, scale.unitsPerMs);
   const cleanUnits = units(input.turnaround.cleanH ?? 0);
+  const turnIds = input.turns.map(({ id }) => id);
+  const turnPlace = new Map(turnIds.map((id, index) => [id, index]));
   return {
     instants,
     calendar: calendarOf(input.shifts, scale),
@@ -85,7 +94,7 @@ export function modelOf(input: PlanInput, instants: Instants): Model {
     cleanUnits,
     regang,
     grains,
-    turnIds: input.turns.map(({ id }) => id),
+    turnIds,
     from: Float64Array.from(input.turns, ({ from }) => unitsOf(from)),
     to: Float64Array.from(input.turns, ({ to }) => unitsOf(to)),
     design: Int32Array.from(input.turns, ({ design }) => designPlace.get(design) ?? 0),
@@ -97,6 +106,9 @@ export function modelOf(input: PlanInput, instants: Instants): Model {
       to: unitsOf(to) + cleanUnits,
       pieces: Object.entries(own).map(([code, quantity]) => [place.get(code) ?? 0, quantity] as const),
     })),
+    told: input.told === undefined ? null : toldPlaces(input.told, turnPlace),
+    changeGrains: grains.ofRate(perChange),
+    fixed: fixedPlaces([], turnIds),
   };
 }
 

@@ -97,12 +97,13 @@ export function insertBetween(grid: Grid, chains: Chains, edge: number): Move | 
   return { parts, followers };
 }
 
-/** Ends a run after the turn. */
+/** Ends a run after the turn, unless what follows is fixed. The other moves use an edge of a turn in place of another, and a fixed one has no other. */
 export function cutAfter(grid: Grid, chains: Chains, turn: number): Move | undefined {
   const after = chains.follower[turn] ?? -1;
-  if (after < 0) return undefined;
+  const edge = after < 0 ? -1 : edgeBetween(grid.edges, turn, after);
+  if (edge < 0 || grid.edges.fixed[edge] === 1) return undefined;
   return {
-    parts: [out('follow', edgeBetween(grid.edges, turn, after)), put('end', turn), put('begin', after)],
+    parts: [out('follow', edge), put('end', turn), put('begin', after)],
     followers: [[turn, -1]],
   };
 }

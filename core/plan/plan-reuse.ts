@@ -4,7 +4,7 @@ import { answer, refuse, type Answer } from '../answer.ts';
 import { boundOf } from './bound.ts';
 import { checkPlanInput } from './check-input.ts';
 import type { PlanAnswer, PlanInput } from './contract.ts';
-import { exactCost, roundedCost } from './cost.ts';
+import { changedOf, exactCost, roundedCost } from './cost.ts';
 import { edgesOf } from './edges.ts';
 import { mayFollow } from './follows.ts';
 import { runsOf, type Followers } from './holding.ts';
@@ -12,7 +12,9 @@ import { improve } from './improve.ts';
 import { instantPlan } from './instant-plan.ts';
 import { instantsOf } from './instants.ts';
 import { modelOf, type Model } from './model.ts';
+import { fixedPlaces } from './model-choices.ts';
 import { shortfallsOf } from './shortfalls.ts';
+import { splitFixed, type SplitChoices } from './split-fixed.ts';
 
 /** `nowMs` is the door's clock: it times the answer and ends the search of `improveSeconds`, nothing else. */
 export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAnswer> {
@@ -42,6 +44,7 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
     runs: runsOf(followers).map((run) => ({ turns: run.map((turn) => model.turnIds[turn] ?? '') })),
     shortfalls: shortfallsOf(model, followers),
     cost,
+    ...(model.told === null ? {} : { changed: changedOf(model, followers) }),
     bound,
     gapPercent: cost.total > 0 ? Math.max(0, (100 * (cost.total - bound)) / cost.total) : 0,
     proven: cost.total - bound <= 1,
@@ -53,7 +56,25 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
 export function readModel(input: PlanInput): Answer<Model> {
   const instants = instantsOf(input);
   const refusal = checkPlanInput(input, instants);
-  return refusal === undefined ? answer(modelOf(input, instants)) : { ok: false, error: refusal };
+  if (refusal !== undefined) return { ok: false, error: refusal };
+  const model = modelOf(input, instants);
+  const { fixed = [] } = input;
+  if (fixed.length === 0) return answer(model);
+  const { obeyed, impossible } = splitFixed(model, fixed);
+  const [first] = impossible;
+  if (first !== undefined)
+    return refuse('fixed-impossible', first.message, {
+      field: `fixed[${first.index}]`,
+      hint: 'Maybe one of the fixed choices can be dropped, or a pour moved.',
+    });
+  return answer({ ...model, fixed: fixedPlaces(obeyed, model.turnIds) });
+}
+
+/** The fixed choices of an input that a plan can obey, and those that it cannot. */
+export function splitFixedOf(input: PlanInput): Answer<SplitChoices> {
+  const { fixed = [], ...rest } = input;
+  const model = readModel(rest);
+  return model.ok ? answer(splitFixed(model.value, fixed)) : model;
 }
 
 /** The followers of runs given by the ids of their turns, each turn in one run and in an order that is allowed. */

@@ -3,7 +3,7 @@
 // its cost is never above that of any plan. The prices are then moved towards where pieces are short.
 // Method: Lagrangian relaxation with subgradient steps (Held, Wolfe and Crowder 1974).
 import type { Edges } from './edges.ts';
-import { bestMatching, type GainGraph } from './matching.ts';
+import { bestMatching, type GainGraph, type Matching } from './matching.ts';
 import type { Model } from './model.ts';
 import { firstPrices, limitDays, unmetPriceOf } from './price-limits.ts';
 import { costAtSamples, edgePlaces, excessAtSamples, type EdgePlaces } from './sampled-plan.ts';
@@ -71,6 +71,7 @@ export class Prices {
     const apart = this.costApart();
     const graph = this.gains(apart);
     const matching = bestMatching(graph);
+    this.useFixed(matching);
     let bound = 0;
     for (let turn = 0; turn < this.edges.turns; turn += 1) {
       bound += (apart.begin[turn] ?? 0) + (apart.end[turn] ?? 0);
@@ -108,6 +109,17 @@ export class Prices {
       later: matching.later,
       gain: this.gain.slice(),
     };
+  }
+
+  /** Fixed follows are used whatever they save, even less than nothing; no other edge touches their turns on that side. */
+  private useFixed({ follower, earlier }: Matching): void {
+    const { edges } = this;
+    for (const [edge, isFixed] of edges.fixed.entries()) {
+      if (isFixed === 0) continue;
+      const turn = edges.earlier[edge] ?? 0;
+      follower[turn] = edges.to[edge] ?? -1;
+      earlier[turn] = this.gain[edge] ?? 0;
+    }
   }
 
   private sumPrices(): void {
@@ -160,7 +172,8 @@ export class Prices {
         const builtAt = (built[edge] ?? 0) * count;
         const outAt = (takenOut[edge] ?? 0) * count;
         let saved = (end[earlier] ?? 0) + (begin[later] ?? 0) - (edges.labour[edge] ?? 0);
-        for (let index = 0; index < count && saved > 0; index += 1) {
+        const isFixed = edges.fixed[edge] === 1;
+        for (let index = 0; index < count && (saved > 0 || isFixed); index += 1) {
           const before = pieces[left + index] ?? 0;
           const after = pieces[right + index] ?? 0;
           if (before === 0 && after === 0) continue;
@@ -174,7 +187,7 @@ export class Prices {
           }
         }
         gain[edge] = saved;
-        if (saved > 0) {
+        if (saved > 0 && !isFixed) {
           to.push(later);
           kept.push(saved);
         }
