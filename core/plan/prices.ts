@@ -172,8 +172,9 @@ export class Prices {
         const builtAt = (built[edge] ?? 0) * count;
         const outAt = (takenOut[edge] ?? 0) * count;
         let saved = (end[earlier] ?? 0) + (begin[later] ?? 0) - (edges.labour[edge] ?? 0);
-        const isFixed = edges.fixed[edge] === 1;
-        for (let index = 0; index < count && (saved > 0 || isFixed); index += 1) {
+        // What a fixed follow saves is wanted to the end, however little it is.
+        const enough = edges.fixed[edge] === 1 ? -Infinity : 0;
+        for (let index = 0; index < count && saved > enough; index += 1) {
           const before = pieces[left + index] ?? 0;
           const after = pieces[right + index] ?? 0;
           if (before === 0 && after === 0) continue;
@@ -187,7 +188,7 @@ export class Prices {
           }
         }
         gain[edge] = saved;
-        if (saved > 0 && !isFixed) {
+        if (saved > 0 && edges.fixed[edge] === 0) {
           to.push(later);
           kept.push(saved);
         }
