@@ -22,6 +22,21 @@ export function pourFinishingAt(pour: Pour, finishAt: string, job: Job): Pour {
   return { ...movePour(pour, workingDaysBetween(from, to, job.shifts), job), finishAt };
 }
 
+/** The pour with other times of the sides named and another finish; nothing else of it moves. */
+export function pourAtTimes(
+  pour: Pour,
+  times: {
+    readonly sides: readonly Pick<PourSide, 'side' | 'setAt' | 'setH'>[];
+    readonly finishAt: string;
+  },
+): Pour {
+  const timed = (side: PourSide): PourSide => ({
+    ...side,
+    ...times.sides.find((each) => each.side === side.side),
+  });
+  return { ...pour, sides: [timed(pour.sides[0]), timed(pour.sides[1])], finishAt: times.finishAt };
+}
+
 function moveInstant(instant: string, workingDays: number, job: Job): string {
   if (workingDays === 0) return instant;
   const days = zoneOf(job.timeZone);

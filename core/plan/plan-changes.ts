@@ -75,6 +75,13 @@ export const planChange = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('calendar'), exception: calendarException }),
   /** When a pour finishes; its sides move with it. Also for a pour without a date. */
   z.strictObject({ kind: z.literal('date'), pour: code, finishAt: instant }),
+  /** The sides named and the finish, each by itself: what really happened, or goes on to another shift. */
+  z.strictObject({
+    kind: z.literal('pour-times'),
+    pour: code,
+    sides: z.array(z.strictObject({ side: z.enum(['A', 'B']), setAt: instant, setH: hours })).max(2),
+    finishAt: instant,
+  }),
   /** A pour keeps its set standing (or, null, no longer). */
   z.strictObject({
     kind: z.literal('hold'),

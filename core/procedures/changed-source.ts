@@ -2,7 +2,7 @@
 // the changed source against the plan of the source is what the changes would do.
 import { answer, type Answer, never, refuse } from '../answer.ts';
 import type { FixedChoice } from '../plan/choices.ts';
-import { movePour, pourFinishingAt } from '../plan/move-pour.ts';
+import { movePour, pourAtTimes, pourFinishingAt } from '../plan/move-pour.ts';
 import type { PlanChange, PlannedStock } from '../plan/plan-changes.ts';
 import type { Pour, PourSide } from '../plan/pours.ts';
 import type { JobPlanning, PourFacts } from './job-planning.ts';
@@ -51,6 +51,8 @@ function withChange(source: JobSource, change: PlanChange, field: string): Answe
       );
       return dated.ok ? answer(withFacts(dated.value, change.pour, { dateOpen: false })) : dated;
     }
+    case 'pour-times':
+      return withPour(source, change.pour, field, (pour) => answer(pourAtTimes(pour, change)));
     case 'hold': {
       if (!source.pours.some(({ code }) => code === change.pour))
         return unknownPour(change.pour, source.job.code, field);
