@@ -5,6 +5,7 @@ import { candidateEdges } from './candidates.ts';
 import { edgeBetween, type Edges } from './edges.ts';
 import { exactSearch } from './exact-search.ts';
 import { Grid } from './grid.ts';
+import { firstTurns } from './holding.ts';
 import { descend, type Standing } from './local-search.ts';
 import type { Model } from './model.ts';
 import { chainsOf } from './moves.ts';
@@ -24,7 +25,8 @@ export interface Sketch {
 const exactTurns = 12;
 const exactChoices = 6000;
 
-export function instantPlan(model: Model, edges: Edges): Sketch {
+/** @param start a plan known before: the answer is never dearer than it, nor than it would be without it */
+export function instantPlan(model: Model, edges: Edges, start?: Int32Array): Sketch {
   const prices = new Prices(model, edges);
   let best = prices.step(Infinity);
   let proof = best;
@@ -34,8 +36,21 @@ export function instantPlan(model: Model, edges: Edges): Sketch {
     if (next.cost < best.cost) best = next;
     if (next.bound > proof.bound) proof = next;
   }
-  const all = edges.turns <= 40;
-  return polish(model, edges, prices, best.followers, proof, all ? edges.turns : 6);
+  const perTurn = edges.turns <= 40 ? edges.turns : 6;
+  const sketch = polish(model, edges, prices, best.followers, proof, perTurn);
+  if (start === undefined || sketch.complete) return sketch;
+  const begun = polish(model, edges, prices, start, proof, perTurn);
+  return begun.complete ? begun : betterOf(sketch, begun);
+}
+
+/** Of plans of one cost the one with fewer runs, then the one that began from what was known: less changes. */
+function betterOf(fresh: Sketch, begun: Sketch): Sketch {
+  const [one, other] = [fresh.standing, begun.standing];
+  const { tolerance } = one.grid.edges.money;
+  if (one.cost.unmet !== other.cost.unmet) return one.cost.unmet < other.cost.unmet ? fresh : begun;
+  const difference = one.cost.cost - other.cost.cost;
+  if (Math.abs(difference) > tolerance) return difference < 0 ? fresh : begun;
+  return firstTurns(one.chains.follower).length < firstTurns(other.chains.follower).length ? fresh : begun;
 }
 
 /** Betters a plan on a grid of its own; `perTurn` edges of every turn are tried. */

@@ -13,6 +13,7 @@ import { instantPlan } from './instant-plan.ts';
 import { instantsOf } from './instants.ts';
 import { modelOf, type Model } from './model.ts';
 import { fixedPlaces } from './model-choices.ts';
+import { startOf } from './start-plan.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import { splitFixed, type SplitChoices } from './split-fixed.ts';
 
@@ -24,7 +25,7 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
   const model = made.value;
   const edges = edgesOf(model);
   const { improveSeconds, improveSteps, seed = 1 } = input;
-  let sketch = instantPlan(model, edges);
+  let sketch = instantPlan(model, edges, startOf(model, edges, input.start));
   if (improveSeconds !== undefined || improveSteps !== undefined) {
     const steps = improveSteps ?? Infinity;
     const allowedMs = (improveSeconds ?? Infinity) * 1000;
