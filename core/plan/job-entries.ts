@@ -1,8 +1,10 @@
 // Everything a job keeps around its plan besides pours: kind by kind with its shape.
 import { z } from 'zod';
 import { fixedChoice, instruction } from './choices.ts';
+import { missReasons } from './day-end/reasons.ts';
 import { calendarException, planChange, plannedStock } from './plan-changes.ts';
 import { planningSettings } from './planning-settings.ts';
+import { reportedKinds } from './steps.ts';
 
 const code = z.string().trim().min(1).max(40);
 const instant = z.iso.datetime({ offset: true });
@@ -60,26 +62,38 @@ const keptWhatIf = z.strictObject({
   changes: z.array(planChange).min(1).max(60),
 });
 
+/** One step of a day and how it ended, with what was planned then: a plan made later does not change the record. */
+const reportedStep = z.strictObject({
+  kind: z.enum(reportedKinds),
+  pour: code,
+  toPour: code.nullable(),
+  turns: z.array(z.string()),
+  designs: z.array(z.strictObject({ design: code, quantity: z.int().min(1) })),
+  /** Contact face of these gangs, in whole square nanometres. */
+  areaNm2: z.string().regex(/^\d+$/u),
+  plannedFrom: instant,
+  plannedTo: instant,
+  /** The date for which it was planned, where it was left over from that. */
+  leftFrom: z.iso.date().nullable(),
+  done: z.boolean(),
+  reason: z.enum(missReasons).nullable(),
+  /** Times typed once: they feed the strip clock, the labour rates and the hire. */
+  from: instant.nullable(),
+  to: instant.nullable(),
+  people: z.number().min(0).max(1000).nullable(),
+});
+
 /** How a day ended. A record: what is corrected is ended once more. The id is the date and a number. */
 const dayReport = z.strictObject({
   date: z.iso.date(),
   at: instant,
   who,
-  steps: z.array(
-    z.strictObject({
-      kind: z.string(),
-      pour: code.nullable(),
-      toPour: code.nullable(),
-      turns: z.array(z.string()),
-      done: z.boolean(),
-      reason: z.string().nullable(),
-      /** Times typed once: they feed the strip clock, the labour rates and the hire. */
-      from: instant.nullable(),
-      to: instant.nullable(),
-      people: z.number().min(0).max(1000).nullable(),
-    }),
-  ),
+  steps: z.array(reportedStep),
   remark: z.string().max(500).nullable(),
+  /** The applied change by which steps went on to another shift; null where nothing moved. */
+  applied: z.string().nullable(),
+  /** The report that counts as never made from here on. */
+  takesBack: z.string().nullable(),
 });
 
 /** A sheet as it was printed. A record. */

@@ -17,6 +17,19 @@ export const stepKinds = [
 ] as const;
 export type StepKind = (typeof stepKinds)[number];
 
+/** Those that people do, and can therefore report: that strength is met is a forecast. */
+export const reportedKinds = [
+  'assemble',
+  'set',
+  'close',
+  'pour',
+  'strip',
+  'fly-on',
+  'regang',
+  'break-down',
+] as const satisfies readonly StepKind[];
+export type ReportedKind = (typeof reportedKinds)[number];
+
 /** A stretch of work of one kind, or (where `from` is `to`) a moment such as the finish of a pour. */
 export interface Work {
   readonly kind: StepKind;
