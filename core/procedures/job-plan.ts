@@ -1,6 +1,5 @@
 // The plan of a job out of its facts, by the same planner as `calc plan`: nothing here reads or writes.
 import { answer, type Answer } from '../answer.ts';
-import type { FixedChoice, Instruction } from '../plan/choices.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
@@ -9,14 +8,10 @@ import { pourWork } from '../plan/pour-work.ts';
 import { runWork } from '../plan/run-work.ts';
 import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
 import { stepsOf, type Step } from '../plan/steps.ts';
-import {
-  planInputOf,
-  turnsFromPours,
-  type PlanComponent,
-  type TurnsOfPours,
-} from '../plan/turns-from-pours.ts';
-import { byCode, found } from './by-code.ts';
+import { turnsFromPours, type TurnsOfPours } from '../plan/turns-from-pours.ts';
+import { found } from './by-code.ts';
 import type { JobFacts } from './job-facts.ts';
+import { jobPlanInput } from './job-plan-input.ts';
 import { planFindings } from './plan-findings.ts';
 import { planOf } from './remembered-plans.ts';
 
@@ -37,7 +32,8 @@ export interface JobPlan {
 export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPlan> {
   const { job, pours } = facts;
   const turnsOf = turnsFromPours(job, pours, facts.designs);
-  const input = searched(inputOf(facts, turnsOf), improveSeconds);
+  const asked = jobPlanInput(facts, turnsOf);
+  const input = searched(asked.input, improveSeconds);
   const planned = planOf(input);
   if (!planned.ok) return planned;
   const described = describeRuns(input, planned.value.runs);
@@ -57,13 +53,14 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     runs,
     steps: stepsOf(work, job),
     shortfalls: shortfalls.value,
-    findings: planFindings(facts, turnsOf),
+    findings: [...planFindings(facts, turnsOf), ...asked.findings],
   });
 }
 
 /** What the planner is asked for a job: a door that makes a long plan beside asks for just this. */
 export function planInputOfJob(facts: JobFacts, improveSeconds?: number): PlanInput {
-  return searched(inputOf(facts, turnsFromPours(facts.job, facts.pours, facts.designs)), improveSeconds);
+  const turnsOf = turnsFromPours(facts.job, facts.pours, facts.designs);
+  return searched(jobPlanInput(facts, turnsOf).input, improveSeconds);
 }
 
 function searched(input: PlanInput, improveSeconds: number | undefined): PlanInput {
@@ -78,49 +75,3 @@ function begins(run: RunDescription): number {
   const [first] = run.turns;
   return first === undefined ? 0 : msOf(first.from);
 }
-
-/** Only components and designs that the job uses: the others could not change its plan. */
-function inputOf(facts: JobFacts, turnsOf: TurnsOfPours): PlanInput {
-  const { job, designs } = facts;
-  const usedDesigns = [...new Set(turnsOf.turns.map((turn) => turn.design))].map((code) => {
-    const { design, pieces } = found(designs, code);
-    return { code, pieces: { ...pieces }, assembleH: design.assembleH, breakDownH: design.breakDownH };
-  });
-  const usedCodes = new Set([
-    ...usedDesigns.flatMap((design) => Object.keys(design.pieces)),
-    ...turnsOf.loose.map((line) => line.component),
-  ]);
-  const used = [...facts.components.values()].filter((component) => usedCodes.has(component.code));
-  const components = used.map(({ code, hirePerDayCents }): PlanComponent => {
-    const levels = facts.stock.get(code)?.levels ?? [];
-    return {
-      code,
-      stock: levels.map(({ from, quantity }) => ({ from: from ?? beforeAllPlans, quantity })),
-      hirePerDay: hirePerDayCents,
-    };
-  });
-  const perPiece = byCode(used);
-  const regangPerPieceH = Object.fromEntries(
-    [...perPiece].map(([code, component]) => [code, component.regangPerPieceH]),
-  );
-  return {
-    ...planInputOf(job, turnsOf, usedDesigns, components, regangPerPieceH),
-    ...choicesOf(facts, turnsOf),
-  };
-}
-
-/** Told instructions and fixed choices of turns that there still are. */
-function choicesOf({ planning }: JobFacts, turnsOf: TurnsOfPours): Partial<PlanInput> {
-  const turns = new Set(turnsOf.turns.map(({ id }) => id));
-  const isThere = (choice: Instruction | FixedChoice): boolean =>
-    choice.kind === 'follow' ? turns.has(choice.from) && turns.has(choice.to) : turns.has(choice.turn);
-  const told = planning.told.filter(isThere);
-  const fixed = planning.fixed.filter(isThere);
-  return {
-    ...(told.length === 0 ? {} : { told, changePerInstruction: planning.settings.changeCents }),
-    ...(fixed.length === 0 ? {} : { fixed }),
-  };
-}
-
-/** What is there when a plan begins was there before: assembling may reach back beyond the first day. */
-const beforeAllPlans = '1970-01-01T00:00:00Z';

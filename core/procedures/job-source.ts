@@ -1,9 +1,13 @@
 // Everything of the book that the plan of a job rests on, read at once and as it was entered. What follows from it
 // stands in job-facts.ts, so that a what-if can change the one and ask for the other.
+import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
 import { shiftsWith } from '../plan/exceptions.ts';
 import type { Job, Pour } from '../plan/pours.ts';
+import type { GangStep } from '../yard/gang.ts';
+import { isMadeUp, type MadeUpGang, madeUpGangs } from '../yard/made-up-gangs.ts';
+import { found } from './by-code.ts';
 import { readDesignFacts, type DesignFacts } from './design-facts.ts';
 import { type JobPlanning, readJobPlanning } from './job-planning.ts';
 import { unknownJob } from './unknown.ts';
@@ -19,6 +23,10 @@ export interface JobSource {
   /** What the yard has and expects. */
   readonly yard: JobYard;
   readonly planning: JobPlanning;
+  /** Gangs that are there and have not stood yet: the turns that they are for begin made up. */
+  readonly madeUp: readonly MadeUpGang[];
+  /** The runs of the job's latest stored plan, from which a new one begins. */
+  readonly kept: readonly { readonly turns: readonly string[] }[] | null;
   readonly changeNumber: number;
 }
 
@@ -31,19 +39,46 @@ export async function readJobSource(
   const job = await book.job(code);
   if (job === null) return unknownJob(code);
   const planning = await readJobPlanning(book, code);
-  const [pours, designs, components, yard, changeNumber] = await Promise.all([
+  const [pours, designs, components, yard, madeUp, kept, changeNumber] = await Promise.all([
     book.pours(code),
     readDesignFacts(book),
     book.components(),
     readJobYard(book, workingJob(job, planning), now),
+    readMadeUp(book, code),
+    readKept(book, code),
     book.changeNumber(),
   ]);
   return designs.ok
-    ? answer({ job, pours, designs: designs.value, components, yard, planning, changeNumber })
+    ? answer({ job, pours, designs: designs.value, components, yard, planning, madeUp, kept, changeNumber })
     : designs;
 }
 
 /** The job with the exceptions of its calendar in its shifts. */
 export function workingJob(job: Job, { exceptions }: Pick<JobPlanning, 'exceptions'>): Job {
   return exceptions.length === 0 ? job : { ...job, shifts: shiftsWith(job.shifts, exceptions) };
+}
+
+async function readMadeUp(book: BookReader, job: string): Promise<readonly MadeUpGang[]> {
+  const gangs = (await book.gangs()).filter(({ last }) => isMadeUp(last));
+  const steps = new Map<string, readonly GangStep[]>();
+  const inForce = new Map<string, number | null>();
+  for (const { code, last } of gangs) {
+    steps.set(code, await book.gangSteps(code));
+    if (!inForce.has(last.design))
+      inForce.set(last.design, (await book.designRevisions(last.design)).at(-1)?.number ?? null);
+  }
+  return madeUpGangs(
+    gangs,
+    job,
+    (gang) => found(steps, gang),
+    (design) => found(inForce, design),
+  );
+}
+
+const keptRuns = z.object({ runs: z.array(z.object({ turns: z.array(z.string()) })) });
+
+async function readKept(book: BookReader, job: string): Promise<JobSource['kept']> {
+  const plan = await book.latestPlan(job);
+  const read = keptRuns.safeParse(plan?.answer);
+  return read.success ? read.data.runs : null;
 }
