@@ -67,6 +67,7 @@ import { picklistGiven } from './picklist-given.ts';
 import { picklistRead } from './picklist-read.ts';
 import { planMake } from './plan-make.ts';
 import { planWhatif } from './plan-whatif.ts';
+import { planWhy } from './plan-why.ts';
 import { pourIssue } from './pour-issue.ts';
 import { pourList } from './pour-list.ts';
 import { pourMove } from './pour-move.ts';
@@ -89,6 +90,7 @@ import { sheetReturn } from './sheet-return.ts';
 import { sheetStrip } from './sheet-strip.ts';
 import { sheetTags } from './sheet-tags.ts';
 import { shortfallList } from './shortfall-list.ts';
+import { shortfallWhy } from './shortfall-why.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
 import { ticketDrop } from './ticket-drop.ts';
 import { ticketEnter } from './ticket-enter.ts';
@@ -186,6 +188,7 @@ export const procedures = {
   'picklist.read': picklistRead,
   'plan.make': planMake,
   'plan.whatif': planWhatif,
+  'plan.why': planWhy,
   'pour.issue': pourIssue,
   'pour.list': pourList,
   'pour.move': pourMove,
@@ -208,6 +211,7 @@ export const procedures = {
   'sheet.strip': sheetStrip,
   'sheet.tags': sheetTags,
   'shortfall.list': shortfallList,
+  'shortfall.why': shortfallWhy,
   'ticket.book': ticketBook,
   'ticket.drop': ticketDrop,
   'ticket.enter': ticketEnter,

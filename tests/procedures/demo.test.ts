@@ -10,6 +10,7 @@ import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
+import { askOfWhy } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
 
 let host: DemoHost;
@@ -52,6 +53,10 @@ describe('what is read', () => {
         expect(ids).toContain(turn.before.turn);
     }
   });
+
+  test('the plan says what else could be done with a gang, and who holds what is short', async () => {
+    await askOfWhy(host.ask);
+  }, 30_000);
 
   test('crew hours of the days add up to those of the steps', async () => {
     const { days, steps, job: ofBoard } = await host.ask('board.read', { job });

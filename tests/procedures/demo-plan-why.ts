@@ -1,0 +1,27 @@
+// Why the plan does what it does, asked of the demo job: the ways weighed for a gang, and who holds what is short.
+import { expect } from 'vitest';
+import { job, type DemoHost } from './demo-host.ts';
+
+export async function askOfWhy(ask: DemoHost['ask']): Promise<void> {
+  const board = await ask('board.read', { job });
+  const regang = board.turns.find(({ before }) => before.how === 'regang');
+  if (regang === undefined) throw new Error('The demo re-gangs nothing.');
+  const why = await ask('plan.why', { job, turn: regang.id });
+  expect([why.pour, why.design]).toEqual([regang.pour, regang.design]);
+  const { arrival, departure } = why;
+  expect(arrival.chosen.how).toBe('regang');
+  expect(arrival.chosen.costCents).toBe(0);
+  expect(arrival.alternatives.map(({ how }) => how)).toContain('assemble');
+  for (const { alternatives } of [arrival, departure]) {
+    expect(alternatives.length).toBeLessThanOrEqual(7);
+    const dearer = alternatives.map(({ unmetMore, costCents }) => unmetMore * 1e9 + costCents);
+    expect(dearer).toEqual(dearer.toSorted((one, other) => one - other));
+  }
+  const [first] = board.shortfalls;
+  if (first === undefined) throw new Error('The demo is short of nothing.');
+  for (const { component, from } of board.shortfalls) {
+    const { shortfall, gangs } = await ask('shortfall.why', { job, component, from });
+    const byTurn = shortfall.turns.reduce((sum, { pieces }) => sum + pieces, 0);
+    expect(gangs.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(byTurn);
+  }
+}
