@@ -24,6 +24,8 @@ export const finding = z.strictObject({
   source: z.string().optional(),
 });
 
+const toldMark = z.enum(['followed', 'changed']).nullable();
+
 /** One gang standing at one pour, and what the plan does with it before and after. */
 export const turn = z.strictObject({
   id: z.string(),
@@ -53,6 +55,10 @@ export const turn = z.strictObject({
       putIn: z.record(z.string(), z.int()),
     }),
   ]),
+  /** What the crew was told of how its gang comes and leaves, and whether the plan does so; null: nothing. */
+  told: z.strictObject({ before: toldMark, after: toldMark }),
+  /** What a person has fixed of it and the plan obeys. */
+  fixed: z.strictObject({ before: z.boolean(), after: z.boolean(), noRegang: z.boolean() }),
 });
 
 export const stepKind = z.enum([
@@ -105,6 +111,8 @@ export const shortfall = z.strictObject({
 export const cost = z.strictObject({
   labourCents: z.int(),
   hireCents: z.int(),
+  /** The told instructions that the plan changes, at the price of the job's settings. */
+  changeCents: z.int(),
   totalCents: z.int(),
   /** Piece-days that are short and cannot be hired. */
   unmet: z.int(),
@@ -116,6 +124,8 @@ export const planned = {
   steps: z.array(step),
   shortfalls: z.array(shortfall),
   cost,
+  /** How many told instructions the plan changes, those of turns that are gone among them. */
+  changedTold: z.int(),
   /** No plan can cost less than this. */
   boundCents: z.int(),
   gapPercent: z.number(),

@@ -1,5 +1,7 @@
 // A job's plan in the shapes in which doors show it: instants as text, turns with what comes before and
 // after, shortfalls with who holds the pieces.
+import { type MarkedChoices, turnMarks, unmarked } from '../plan/choice-marks.ts';
+import type { Instruction } from '../plan/choices.ts';
 import { instantText } from '../plan/local-time.ts';
 import type { ShortfallFacts } from '../plan/shortfall-facts.ts';
 import type { Step } from '../plan/steps.ts';
@@ -12,11 +14,16 @@ import { shownTurns } from './shown-turns.ts';
 export function shownPlan(plan: JobPlan) {
   const { cost, bound, gapPercent, proven, milliseconds } = plan.answer;
   const text = (ms: number): string => instantText(ms, plan.facts.job.timeZone);
+  const marks = turnMarks(markedOf(plan));
   return {
-    turns: shownTurns(plan.runs, plan.turnsOf.turns, plan.facts.job.timeZone),
+    turns: shownTurns(plan.runs, plan.turnsOf.turns, plan.facts.job.timeZone).map((turn) => ({
+      ...turn,
+      ...asData(marks.get(turn.id) ?? unmarked),
+    })),
     steps: plan.steps.map((step) => shownStep(step, text)),
     shortfalls: shownShortfalls(plan),
     cost: shownCost(cost),
+    changedTold: changedTold(plan).length,
     boundCents: bound,
     gapPercent,
     proven,
@@ -24,8 +31,25 @@ export function shownPlan(plan: JobPlan) {
   };
 }
 
+function markedOf({ input, answer }: JobPlan): MarkedChoices {
+  return { told: input.told ?? [], changed: answer.changed ?? [], fixed: input.fixed ?? [] };
+}
+
+/** Told instructions that the plan does not follow: it does otherwise, or their turns are gone. */
+export function changedTold({ facts, input, answer }: JobPlan): readonly Instruction[] {
+  const there = new Set((input.told ?? []).map((each) => JSON.stringify(each)));
+  const gone = facts.planning.told.filter((each) => !there.has(JSON.stringify(each)));
+  return [...(answer.changed ?? []), ...gone];
+}
+
 export function shownCost(cost: JobPlan['answer']['cost']) {
-  return { labourCents: cost.labour, hireCents: cost.hire, totalCents: cost.total, unmet: cost.unmet };
+  return {
+    labourCents: cost.labour,
+    hireCents: cost.hire,
+    changeCents: cost.changes ?? 0,
+    totalCents: cost.total,
+    unmet: cost.unmet,
+  };
 }
 
 export function shownShortfalls(plan: JobPlan) {

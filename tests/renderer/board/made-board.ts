@@ -78,6 +78,8 @@ export function madeTurn(
     to: '2026-03-09T10:00:00-04:00',
     run: 1,
     before: { how: 'built' },
+    told: { before: null, after: null },
+    fixed: { before: false, after: false, noRegang: false },
     after,
     ...over,
   };
