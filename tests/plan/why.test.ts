@@ -238,8 +238,8 @@ describe('by hand', () => {
     expect(
       why.value.map(({ turns, pieces, doing, until, next }) => [turns, pieces, doing, until, next]),
     ).toEqual([
-      [['one'], 10, 'waits', '2026-03-06T12:00:00Z', 'two'],
       [['mid'], 10, 'assembled', '2026-03-04T12:00:00Z', null],
+      [['one'], 10, 'waits', '2026-03-06T12:00:00Z', 'two'],
     ]);
     const waits = why.value.find(({ doing }) => doing === 'waits')?.otherwise;
     expect(waits?.alternative.choice).toEqual({ kind: 'break-down', turn: 'one' });
