@@ -23,6 +23,9 @@ import { countStart } from './count-start.ts';
 import { craneList } from './crane-list.ts';
 import { craneSave } from './crane-save.ts';
 import { curveRead } from './curve-read.ts';
+import { dayendMisses } from './dayend-misses.ts';
+import { dayendRates } from './dayend-rates.ts';
+import { dayendRead } from './dayend-read.ts';
 import { designCompare } from './design-compare.ts';
 import { designDraft } from './design-draft.ts';
 import { designList } from './design-list.ts';
@@ -144,6 +147,9 @@ export const procedures = {
   'crane.list': craneList,
   'crane.save': craneSave,
   'curve.read': curveRead,
+  'dayend.misses': dayendMisses,
+  'dayend.rates': dayendRates,
+  'dayend.read': dayendRead,
   'design.compare': designCompare,
   'design.draft': designDraft,
   'design.list': designList,

@@ -10,6 +10,7 @@ import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
+import { askOfDayEnd } from './demo-plan-dayend.ts';
 import { askOfWhy } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
 
@@ -399,6 +400,8 @@ describe('gangs, lifting gear and containers', () => {
 
   test('pieces are cleaned, set apart and repaired, and rates are told', () => askOfCare(host.ask));
 });
+
+test('a day is read, ended, corrected and taken back', () => askOfDayEnd(host.ask), 30_000);
 
 test('the yard by component, histories and pages of the ledger', () => askOfLedger(host));
 
