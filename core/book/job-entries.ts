@@ -12,14 +12,16 @@ export async function readJobEntries<Kind extends JobEntryKind>(
 ): Promise<readonly KeptEntry<Kind>[]> {
   const rows = await db
     .selectFrom('job_entry')
-    .select(['id', 'number', 'entry'])
-    .where('job', '=', job)
-    .where('kind', '=', kind)
-    .orderBy('number')
+    .leftJoin('command', 'command.id', 'job_entry.command')
+    .select(['job_entry.id', 'job_entry.number', 'job_entry.entry', 'command.at', 'command.who'])
+    .where('job_entry.job', '=', job)
+    .where('job_entry.kind', '=', kind)
+    .orderBy('job_entry.number')
     .execute();
-  return rows.map(({ id, number, entry }) => ({
+  return rows.map(({ id, number, entry, at, who }) => ({
     id,
     number,
+    entered: at === null || who === null ? null : { at, who },
     // The compiler does not see that the shape of a kind makes the entry of that kind.
     entry: storedJson(jobEntryShapes[kind], entry, `${kind} ${id} of job ${job}`) as JobEntry<Kind>,
   }));

@@ -142,5 +142,7 @@ export type JobEntry<Kind extends JobEntryKind> = z.output<(typeof jobEntryShape
 export interface KeptEntry<Kind extends JobEntryKind> {
   readonly id: string;
   readonly number: number;
+  /** When it was last entered and by whom; null inside the command that enters it. */
+  readonly entered: { readonly at: string; readonly who: string } | null;
   readonly entry: JobEntry<Kind>;
 }

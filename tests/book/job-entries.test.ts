@@ -48,9 +48,10 @@ describe('Entries of a job', () => {
     const changed = { ...hold, dateOpen: false };
     await done(book, (writer) => writer.putJobEntry({ job, kind: 'pour-facts', id: 'P2' }, changed));
     const kept = await book.read((reader) => reader.jobEntries(job, 'pour-facts'));
+    const entered = { at: '2026-03-02T07:00:00-05:00', who: 'tester' };
     expect(kept).toEqual([
-      { id: 'P2', number: 1, entry: changed },
-      { id: 'P1', number: 2, entry: hold },
+      { id: 'P2', number: 1, entered, entry: changed },
+      { id: 'P1', number: 2, entered, entry: hold },
     ]);
     await done(book, (writer) => writer.removeJobEntry({ job, kind: 'pour-facts', id: 'P2' }));
     const left = await book.read((reader) => reader.jobEntries(job, 'pour-facts'));
