@@ -1,6 +1,7 @@
 // The board's rows as the screen needs them, worked out once an answer: order, bars, words, links.
 import { dateWords, timeWords, type TimeWords, weekdayOf } from '../../parts/time-words.ts';
 import type { Board, BoardPour, Shortfall, Turn } from './board-types.ts';
+import { rowMarkWords, type SideMarks, sideMarks } from './choice-words.ts';
 import { type Link, linksOf } from './links.ts';
 import { type PourBars, pourBars } from './pour-bars.ts';
 import { type Then, thenOf } from './then-words.ts';
@@ -12,6 +13,8 @@ export interface PourRow {
   /** What follows each gang after the strip. */
   readonly follows: readonly Then[];
   readonly turns: readonly Turn[];
+  /** What was told and fixed of the gangs of each side. */
+  readonly marks: { readonly a: SideMarks; readonly b: SideMarks };
   readonly shortfalls: readonly Shortfall[];
   /** What stands under the name: an open gate, what is short, or else what kind of element it is. */
   readonly state: {
@@ -53,9 +56,10 @@ export function boardModel(board: Board): BoardModel {
         bars: pourBars(row),
         follows,
         turns,
+        marks: { a: sideMarks(turns, 'A'), b: sideMarks(turns, 'B') },
         shortfalls,
         state,
-        spoken: spokenRow(row, follows, state, words),
+        spoken: spokenRow({ row, follows, state, turns }, words),
       };
     })
     .sort((one, other) => one.bars.fromMs - other.bars.fromMs || compareCodes(one.code, other.code));
@@ -83,11 +87,11 @@ function shortList(shortfalls: readonly Shortfall[]): string {
 }
 
 function spokenRow(
-  row: BoardPour,
-  follows: readonly Then[],
-  { gate, short, element }: PourRow['state'],
+  { row, follows, state, turns }: Pick<PourRow, 'row' | 'follows' | 'state' | 'turns'>,
   words: TimeWords,
 ): string {
+  const { gate, short, element } = state;
+  const marked = rowMarkWords(turns);
   const { pour, times } = row;
   const sides = times.sides.map((side) => `side ${side.side} set ${words.full(side.setFrom)}`).join(', ');
   const seen = [gate?.short, short].filter(Boolean).join(' ') || element;
@@ -97,6 +101,7 @@ function spokenRow(
     `first strip shift ${words.full(times.stripFrom)}`,
     follows.map((one) => one.words).join('; ') || 'no gangs',
     gate === null ? 'ready' : gate.text,
+    ...(marked === '' ? [] : [marked]),
   ].join('. ');
 }
 

@@ -2,6 +2,7 @@
 import { memo, type ReactNode } from 'react';
 import type { TimeWords } from '../../parts/time-words.ts';
 import type { PourRow } from './board-rows.ts';
+import { rowMarkWords } from './choice-words.ts';
 
 export const BoardTable = memo(function BoardTable(props: {
   readonly rows: readonly PourRow[];
@@ -13,17 +14,25 @@ export const BoardTable = memo(function BoardTable(props: {
       <table aria-label="The board as text">
         <thead>
           <tr>
-            {['Pour', 'Side A set', 'Side B set', 'Pour ends', 'Strip', 'Then', 'Gates', 'Short'].map(
-              (name) => (
-                <th key={name} scope="col">
-                  {name}
-                </th>
-              ),
-            )}
+            {[
+              'Pour',
+              'Side A set',
+              'Side B set',
+              'Pour ends',
+              'Strip',
+              'Then',
+              'Told or fixed',
+              'Gates',
+              'Short',
+            ].map((name) => (
+              <th key={name} scope="col">
+                {name}
+              </th>
+            ))}
           </tr>
         </thead>
         <tbody>
-          {props.rows.map(({ code, row, follows, shortfalls, state }) => (
+          {props.rows.map(({ code, row, follows, turns, shortfalls, state }) => (
             <tr key={code}>
               <th scope="row">
                 {code} {row.pour.name}
@@ -34,6 +43,7 @@ export const BoardTable = memo(function BoardTable(props: {
               <td>{words.full(row.times.finishAt)}</td>
               <td>{words.full(row.times.stripFrom)}</td>
               <td>{follows.map((one) => one.words).join('; ')}</td>
+              <td>{rowMarkWords(turns) || 'nothing'}</td>
               <td>{state.gate?.text ?? 'ready'}</td>
               <td>{shortfalls.map((one) => `${one.quantity} ${one.name}`).join(', ') || 'nothing'}</td>
             </tr>

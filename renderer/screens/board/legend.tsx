@@ -1,6 +1,7 @@
 // What each mark of the board means, in a small sheet behind a button, in the order in which a pour goes through them.
 import type { ReactNode } from 'react';
 import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
+import { Signs } from './choice-signs.tsx';
 
 export function Legend(): ReactNode {
   return (
@@ -46,7 +47,16 @@ function Marks(): ReactNode {
         <path className="legend-link regang" d="M1 7h20" />
         <path className="legend-link" d="M9.5 3.5v7M12.5 3.5v7" />
       </Mark>
-      <Mark name="pieces short, crew over its hours">
+      <Mark name="told to the crew">
+        <Signs mark={{ told: 'followed', fixed: false }} x={7} y={3} size={8} />
+      </Mark>
+      <Mark name="told otherwise than this plan has it">
+        <Signs mark={{ told: 'changed', fixed: false }} x={7} y={3} size={8} />
+      </Mark>
+      <Mark name="fixed by a person">
+        <Signs mark={{ told: null, fixed: true }} x={7} y={3} size={8} />
+      </Mark>
+      <Mark name="pieces short, a day over its hours">
         <rect className="mark-short" x="1" y="2" width="20" height="10" />
       </Mark>
       <li className="soft">Upper track side A, lower track side B.</li>

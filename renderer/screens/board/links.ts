@@ -1,6 +1,7 @@
 // The lines from one turn to the next. Gangs of one design that go the same way are one line with their
 // number on it. A line runs level and upright only, as on a drawing.
 import type { Turn } from './board-types.ts';
+import { departureMark, markedWords } from './choice-words.ts';
 
 export interface Link {
   readonly key: string;
@@ -21,9 +22,17 @@ export function linksOf(turns: readonly Turn[]): readonly Link[] {
     if (turn.after.how === 'break-down') continue;
     const next = byId.get(turn.after.turn);
     if (next === undefined) continue;
-    const key = [turn.pour, turn.side, next.pour, next.side, turn.after.how, turn.design, next.design].join(
-      '>',
-    );
+    const marked = markedWords(departureMark(turn));
+    const key = [
+      turn.pour,
+      turn.side,
+      next.pour,
+      next.side,
+      turn.after.how,
+      turn.design,
+      next.design,
+      marked,
+    ].join('>');
     const link = links.get(key);
     if (link === undefined) links.set(key, { turn, next, count: 1 });
     else link.count += 1;
@@ -40,9 +49,9 @@ export function linksOf(turns: readonly Turn[]): readonly Link[] {
       toSide: next.side,
       fromMs: Date.parse(turn.to),
       toMs: Date.parse(next.from),
-      words: regang
-        ? `${gangs} to ${next.design}: re-gang`
-        : `${gangs} fly on`.replace(/^(\D+) fly/u, '$1 flies'),
+      words: `${
+        regang ? `${gangs} to ${next.design}: re-gang` : `${gangs} fly on`.replace(/^(\D+) fly/u, '$1 flies')
+      }${markedWords(departureMark(turn))}`,
     };
   });
 }

@@ -3,6 +3,7 @@
 import { type KeyboardEvent, memo, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import { Group } from 'react-aria-components';
 import type { BoardModel, PourRow } from './board-rows.ts';
+import { ChoiceSigns } from './choice-signs.tsx';
 import type { Move, Whatif } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
@@ -80,6 +81,7 @@ export function PourRows(props: PourRowsProps): ReactNode {
               <rect className="row-hit" x="0" y="0" width={scale.width} height={metrics.row} />
               <path className="row-line" d={`M0 ${metrics.row - 0.5}H${scale.width}`} />
               <PourMarks row={row} scale={scale} metrics={metrics} words={model.words} />
+              <ChoiceSigns row={row} scale={scale} metrics={metrics} />
               {move === undefined ? null : (
                 <PourMarks
                   ghost

@@ -2,6 +2,8 @@
 import { type KeyboardEvent, memo, type ReactNode, type RefObject, useMemo, useRef, useState } from 'react';
 import { Group } from 'react-aria-components';
 import type { BoardModel } from './board-rows.ts';
+import { Signs } from './choice-signs.tsx';
+import { arrivalMark, departureMark, markedWords } from './choice-words.ts';
 import type { Turn } from './board-types.ts';
 import { DayGrid } from './day-head.tsx';
 import type { DayScale } from './day-scale.ts';
@@ -197,6 +199,8 @@ const RunMarks = memo(function RunMarks(props: {
             ) : null}
           </g>
         ) : null}
+        {index === 0 ? <Signs mark={arrivalMark(turn)} x={x + 3} y={0} size={5} /> : null}
+        <Signs mark={departureMark(turn)} x={end + 2} y={0} size={5} />
         {nextX - end > between.length * metrics.text * 0.55 + 16 ? (
           <text className="turn-between" x={end + 6} y={middle - 3}>
             {between}
@@ -211,7 +215,8 @@ function betweenWords(turn: Turn): string {
   if (turn.after.how === 'break-down') return '';
   const days = Math.floor(turn.after.standsByH / 24);
   const stands = days === 0 ? '' : `, stands by ${days} d`;
-  return `${turn.after.how === 'regang' ? 're-gang' : 'flies on'}${stands}`;
+  const marked = markedWords(departureMark(turn));
+  return `${turn.after.how === 'regang' ? 're-gang' : 'flies on'}${stands}${marked}`;
 }
 
 /** The same as text, for those who hear the board. */

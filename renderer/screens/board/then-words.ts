@@ -1,6 +1,7 @@
 // What follows each gang of a pour after the strip, in words. Gangs with the same fate are one phrase.
 import { never } from '../../../core/answer.ts';
 import type { Turn } from './board-types.ts';
+import { departureMark, markedWords } from './choice-words.ts';
 
 export interface Then {
   readonly how: 'fly-on' | 'regang' | 'break-down';
@@ -22,6 +23,7 @@ export function thenOf(turns: readonly Turn[], byId: ReadonlyMap<string, Turn>):
       next?.design,
       standsBy(turn),
       changeWords(turn),
+      markedWords(departureMark(turn)),
     ].join('|');
     const group = groups.get(key);
     if (group === undefined) groups.set(key, { turn, next, ids: [turn.id] });
@@ -30,7 +32,7 @@ export function thenOf(turns: readonly Turn[], byId: ReadonlyMap<string, Turn>):
   return [...groups.values()]
     .map(({ turn, next, ids }) => ({
       how: turn.after.how,
-      words: phrase(turn, next, ids.length),
+      words: `${phrase(turn, next, ids.length)}${markedWords(departureMark(turn))}`,
       toPour: next?.pour ?? null,
       turns: ids,
       at: next === undefined ? Infinity : Date.parse(next.from),
