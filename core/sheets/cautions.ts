@@ -75,6 +75,21 @@ export const tagCautions: readonly string[] = [
   'A tag that does not match what hangs on it is taken off and the gang or container set apart until somebody has looked.',
 ];
 
+export const weekCautions: readonly string[] = [
+  'A time on this sheet is a plan. Strip times are forecasts: no form is removed until the employer responsible has determined that the concrete is strong enough (29 CFR 1926.703(e)(1)).',
+  'A pour with an open gate is not ready, whatever its date says.',
+  'Crew hours and crane minutes rest on entered rates; wind, weather and other trades change them on the day.',
+  'Nobody stands on or under a suspended form; the crane holds it until its braces and shoes are anchored.',
+];
+
+export const dayCautions: readonly string[] = [
+  'A time on this sheet is a plan. A named person clears each strip under the clause of the contract; a forecast is never a release (29 CFR 1926.703(e)(1)).',
+  'A step with an open gate does not begin until whoever answers for the gate has said so.',
+  'Nobody on or under the suspended form; the crane holds it until its braces and shoes are anchored, and holds a gang to be stripped before its last ties come out.',
+  'Loose hardware is taken off before a gang flies; no pick above the wind limit of whoever sets it.',
+  'Guardrails are firm before anyone goes on a platform; fall protection from 6 ft on the face of forms (29 CFR 1926.501(b)(5)).',
+];
+
 export function cautionsPart(own: readonly string[]): SheetElement {
   return of(
     'section',
