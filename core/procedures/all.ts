@@ -38,6 +38,9 @@ import { figureAdd } from './figure-add.ts';
 import { figureList } from './figure-list.ts';
 import { fillKeep } from './fill-keep.ts';
 import { fillPropose } from './fill-propose.ts';
+import { fixedDrop } from './fixed-drop.ts';
+import { fixedList } from './fixed-list.ts';
+import { fixedSet } from './fixed-set.ts';
 import { gangBreak } from './gang-break.ts';
 import { gangBuild } from './gang-build.ts';
 import { gangLines } from './gang-lines.ts';
@@ -104,6 +107,9 @@ import { ticketNext } from './ticket-next.ts';
 import { ticketRead } from './ticket-read.ts';
 import { ticketSave } from './ticket-save.ts';
 import { ticketStrip } from './ticket-strip.ts';
+import { toldList } from './told-list.ts';
+import { toldMark } from './told-mark.ts';
+import { toldRelease } from './told-release.ts';
 import { truckList } from './truck-list.ts';
 import { truckSave } from './truck-save.ts';
 import { yardCare } from './yard-care.ts';
@@ -162,6 +168,9 @@ export const procedures = {
   'figure.list': figureList,
   'fill.keep': fillKeep,
   'fill.propose': fillPropose,
+  'fixed.drop': fixedDrop,
+  'fixed.list': fixedList,
+  'fixed.set': fixedSet,
   'gang.break': gangBreak,
   'gang.build': gangBuild,
   'gang.lines': gangLines,
@@ -230,6 +239,9 @@ export const procedures = {
   'ticket.save': ticketSave,
   'ticket.strip': ticketStrip,
   'ticket.trial': ticketTrial,
+  'told.list': toldList,
+  'told.mark': toldMark,
+  'told.release': toldRelease,
   'truck.list': truckList,
   'truck.save': truckSave,
   'yard.care': yardCare,
