@@ -1,8 +1,9 @@
 // The week plan for the wall: two weeks, a row a pour, and what every day asks of crew and crane. In type that is read
 // across a room; what has changed since the last printing bears a sign and the word.
 import { cautionsPart, weekCautions } from './cautions.ts';
+import { changedMark, supersededWords } from './changed-mark.ts';
 import { changesSince, type PrintState, type SheetChanges } from './changes.ts';
-import { dayWords, momentWords, timeOf } from './day-words.ts';
+import { dayWords, timeOf } from './day-words.ts';
 import { el, of, type Sheet, type SheetElement, type SheetNode } from './node.ts';
 import { paperHead } from './paper-head.ts';
 import { phonesPart } from './phones-part.ts';
@@ -20,7 +21,6 @@ import {
 } from './week-lines.ts';
 
 const kind = 'Week plan';
-export const changedSign = '▲';
 
 export function weekSheet(facts: WeekSheetFacts): Sheet {
   const { job, from, to, print } = facts;
@@ -59,15 +59,6 @@ function head({ job, from, to, print, given, changeNumber }: WeekSheetFacts): Sh
   });
 }
 
-/** What every sheet that is told to people says of its own age. */
-export function supersededWords(print: PrintState, what: string): string {
-  const marks =
-    print.before === null
-      ? `First printing of ${what}: nothing is marked.`
-      : `${changedSign} changed: not as in revision ${print.before.revision} of ${momentWords(print.before.at)}.`;
-  return `Superseded once revision ${print.revision + 1} exists. ${marks} Strip times are forecasts, never a release.`;
-}
-
 function poursPart(pours: readonly WeekPour[], changes: SheetChanges): SheetElement {
   const heads = ['pour', 'steel in', 'set', 'close', 'pour', 'first strip shift'];
   return of(
@@ -95,7 +86,7 @@ function pourRows(pour: WeekPour, changes: SheetChanges): readonly SheetElement[
     'wall-pour',
     of('strong', 'wall-code', pour.code),
     of('div', 'wall-name', pour.name),
-    ...(isNew ? [markOf('new on the plan')] : []),
+    ...(isNew ? [changedMark('new on the plan')] : []),
   );
   const gates = gatesText(pour);
   const was = isNew ? undefined : changes.changed.get(`${pour.code} gates`);
@@ -110,7 +101,7 @@ function pourRows(pour: WeekPour, changes: SheetChanges): readonly SheetElement[
         'td',
         { colspan: '5' },
         gates === '' ? 'No gate is open any more.' : of('strong', 'not-ready', `Not ready: ${gates}`),
-        ...(was === undefined ? [] : [markOf(was === null || was === '' ? 'new' : `was: ${was}`)]),
+        ...(was === undefined ? [] : [changedMark(was === null || was === '' ? 'new' : `was: ${was}`)]),
       ),
     ),
   ];
@@ -122,12 +113,8 @@ function stageCell(pour: WeekPour, stage: Stage, changes: SheetChanges | undefin
     'div',
     'wall-when',
     ...stageNodes(pour, stage),
-    ...(was === undefined ? [] : [markOf(was === null || was === '' ? 'new' : `was ${was}`)]),
+    ...(was === undefined ? [] : [changedMark(was === null || was === '' ? 'new' : `was ${was}`)]),
   );
-}
-
-function markOf(words: string): SheetElement {
-  return of('div', 'changed', of('span', 'changed-sign', changedSign), ` changed: ${words}`);
 }
 
 function stageNodes(pour: WeekPour, stage: Stage): readonly SheetNode[] {
@@ -146,7 +133,7 @@ function gonePart({ gone }: SheetChanges, print: PrintState): readonly SheetElem
     of(
       'section',
       'part week-gone',
-      markOf(`no longer on the plan since revision ${print.before.revision}: ${pours.join(', ')}`),
+      changedMark(`no longer on the plan since revision ${print.before.revision}: ${pours.join(', ')}`),
     ),
   ];
 }
@@ -177,7 +164,7 @@ function dayRow(day: WeekDay, changes: SheetChanges): SheetElement {
       'div',
       'wall-short',
       day.short.length === 0 ? 'none' : of('strong', 'is-short', shortText(day.short)),
-      ...(was === undefined || was === null ? [] : [markOf(was === '' ? 'was none' : `was ${was}`)]),
+      ...(was === undefined || was === null ? [] : [changedMark(was === '' ? 'was none' : `was ${was}`)]),
     ),
   ]);
 }
