@@ -11,6 +11,7 @@ import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
 import { askOfDayEnd } from './demo-plan-dayend.ts';
+import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
 
@@ -57,6 +58,11 @@ describe('what is read', () => {
 
   test('the plan says what else could be done with a gang, and who holds what is short', async () => {
     await askOfWhy(host.ask);
+  }, 30_000);
+
+  test('what is told and what is fixed is marked, obeyed, priced and taken back', async () => {
+    await askOfTold(host);
+    await askOfFixed(host);
   }, 30_000);
 
   test('crew hours of the days add up to those of the steps', async () => {
