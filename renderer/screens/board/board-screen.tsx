@@ -15,6 +15,7 @@ import { BoardHead } from './board-head.tsx';
 import { type BoardModel, boardModel } from './board-rows.ts';
 import { BoardTools, type BoardView } from './board-tools.tsx';
 import type { Move } from './board-types.ts';
+import { GangPane } from './gang-pane.tsx';
 import { calendarDays } from './ghost.ts';
 import { MoveField } from './move-field.tsx';
 import { PourPane } from './pour-pane.tsx';
@@ -64,7 +65,8 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const selected = query.get('pour');
   const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed));
   const { propose } = moves;
-  const onSelect = useCallback((code: string | null) => change({ pour: code }), [change]);
+  const onSelect = useCallback((code: string | null) => change({ pour: code, gang: null }), [change]);
+  const onGang = useCallback((turn: string | null) => change({ gang: turn }), [change]);
   const onMove = useCallback((move: Move) => propose([move]), [propose]);
   const onCurve = useCallback((code: string) => change({ curve: code }), [change]);
   const onShortfall = useCallback(
@@ -76,6 +78,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
     [model.rows],
   );
   const chosen = selected === null ? undefined : model.byCode.get(selected);
+  const gang = chosen?.turns.find(({ id }) => id === query.get('gang'));
   const side =
     moves.moves.length > 0 ? (
       <WhatifPane
@@ -90,8 +93,17 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
         onKeep={moves.keep}
         onLeave={moves.leave}
       />
-    ) : chosen === undefined ? null : (
-      <PourPane model={model} row={chosen} onMove={onMove} onClose={() => onSelect(null)} />
+    ) : chosen === undefined ? null : gang === undefined ? (
+      <PourPane model={model} row={chosen} onMove={onMove} onGang={onGang} onClose={() => onSelect(null)} />
+    ) : (
+      <GangPane
+        key={gang.id}
+        model={model}
+        row={chosen}
+        turn={gang}
+        readOnly={host.data?.book?.readOnly === true}
+        onGang={onGang}
+      />
     );
   return (
     <div className={view.wall ? 'screen board wall' : 'screen board'}>

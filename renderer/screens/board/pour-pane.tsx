@@ -14,6 +14,7 @@ export function PourPane(props: {
   readonly model: BoardModel;
   readonly row: PourRow;
   readonly onMove: (move: Move) => void;
+  readonly onGang: (turn: string) => void;
   readonly onClose: () => void;
 }): ReactNode {
   const { model, row } = props;
@@ -62,7 +63,7 @@ export function PourPane(props: {
         {pour.after.length === 0 ? null : <Fact name="After">{pour.after.join(', ')}</Fact>}
       </dl>
       <Gates row={row} />
-      <Gangs row={row} model={model} />
+      <Gangs row={row} onGang={props.onGang} />
       <Shorts row={row} model={model} />
       {pour.loose.length === 0 ? null : (
         <section className="pane-part">
@@ -124,7 +125,7 @@ function Gates(props: { readonly row: PourRow }): ReactNode {
   );
 }
 
-function Gangs(props: { readonly row: PourRow; readonly model: BoardModel }): ReactNode {
+function Gangs(props: { readonly row: PourRow; readonly onGang: (turn: string) => void }): ReactNode {
   const { row } = props;
   if (row.turns.length === 0) return <p className="soft">No gang stands here.</p>;
   const designs = [...new Set(row.turns.map((turn) => turn.design))];
@@ -154,7 +155,17 @@ function Gangs(props: { readonly row: PourRow; readonly model: BoardModel }): Re
       <ul>
         {row.follows.map((one) => (
           <li key={one.words} className={`then-line ${one.how}`}>
-            {one.words}
+            {one.words}{' '}
+            {one.turns.slice(0, 1).map((turn) => (
+              <Button
+                key={turn}
+                className="quiet"
+                aria-label={`${one.words}: fix it, or why`}
+                onPress={() => props.onGang(turn)}
+              >
+                fix, why …
+              </Button>
+            ))}
           </li>
         ))}
       </ul>
