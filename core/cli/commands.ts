@@ -27,6 +27,7 @@ const calculations = {
   pick: async () => (await import('../procedures/calc-pick.ts')).calcPick,
   fill: async () => (await import('../procedures/calc-fill.ts')).calcFill,
   plan: async () => (await import('../procedures/calc-plan.ts')).calcPlan,
+  level: async () => (await import('../procedures/calc-level.ts')).calcLevel,
 } as const;
 
 const bookCommands = {
@@ -50,7 +51,7 @@ export const usage: readonly string[] = [
   'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
   'regang sheet strip|count|picklist|loading|delivery|return|tags --book FILE --id ID --out FILE.html [--units us|metric]',
   'regang check --book FILE',
-  'regang calc length|takeoff|fill|pick|plan [--lines] (JSON on standard input)',
+  'regang calc length|takeoff|fill|pick|plan|level [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',
 ];
 
