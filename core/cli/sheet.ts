@@ -56,7 +56,7 @@ export const sheet: BookCommand = {
 };
 
 async function sheetStyle(): Promise<string> {
-  const parts = ['sheet', 'lists', 'drawing', 'tags'].map((name) =>
+  const parts = ['sheet', 'lists', 'drawing', 'tags', 'week'].map((name) =>
     readFile(new URL(`../sheets/${name}.css`, import.meta.url), 'utf8'),
   );
   return (await Promise.all(parts)).join('\n');

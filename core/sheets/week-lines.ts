@@ -10,7 +10,7 @@ export interface WeekPour {
   /** Instants in the job's time zone, the steel a date; null where there is none. */
   readonly steel: { readonly date: string; readonly done: boolean } | null;
   readonly set: string;
-  /** Null where both sides are set one after the other, steel first. */
+  /** Null where both sides begin at once. */
   readonly close: string | null;
   readonly pour: string;
   readonly strip: string;
@@ -20,6 +20,8 @@ export interface WeekPour {
     readonly promised: string;
     readonly late: boolean;
   }[];
+  /** Why its set is kept standing, and who says so; null where it is not. */
+  readonly held: string | null;
   /** Of the two weeks; the lines of the others are only kept for the next printing. */
   readonly isShown: boolean;
 }
@@ -69,13 +71,12 @@ export function stageText(pour: WeekPour, stage: Stage): string {
   return at === null ? '' : momentWords(at);
 }
 
-export function gatesText({ gates }: WeekPour): string {
-  return gates
-    .map(
-      ({ name, who, promised, late }) =>
-        `${name} by ${who}, ${dayWords(promised)}${late ? ', too late' : ''}`,
-    )
-    .join('; ');
+/** What keeps the pour from being ready. */
+export function gatesText({ gates, held }: WeekPour): string {
+  const open = gates.map(
+    ({ name, who, promised, late }) => `${name} by ${who}, ${dayWords(promised)}${late ? ', too late' : ''}`,
+  );
+  return [...open, ...(held === null ? [] : [`set kept standing: ${held}`])].join('; ');
 }
 
 export function shortText(short: WeekDay['short']): string {
