@@ -1,12 +1,16 @@
 // The board's first lines: what goes wrong first, and what the plan costs against the best there could be.
 import type { ReactNode } from 'react';
+import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
 import type { BoardModel } from './board-rows.ts';
 import { BoardTabs } from './board-tabs.tsx';
 import { headlineOf } from './headline.ts';
 
-export function BoardHead(props: { readonly model: BoardModel }): ReactNode {
+export function BoardHead(props: {
+  readonly model: BoardModel;
+  readonly onPane: (pane: string) => void;
+}): ReactNode {
   const { board, words } = props.model;
   const headline = headlineOf(board, words);
   return (
@@ -20,7 +24,29 @@ export function BoardHead(props: { readonly model: BoardModel }): ReactNode {
         )}
       </h1>
       <CostLine model={props.model} />
+      <PlanButtons {...props} />
       <BoardTabs />
+    </div>
+  );
+}
+
+/** What there is to look at of the whole plan: what was told, what clashes. */
+function PlanButtons(props: {
+  readonly model: BoardModel;
+  readonly onPane: (pane: string) => void;
+}): ReactNode {
+  const { board } = props.model;
+  const clashes = board.planFindings.length;
+  return (
+    <div className="plan-buttons">
+      <Button onPress={() => props.onPane('told')}>
+        {board.changedTold === 0 ? 'Told' : `Told: ${board.changedTold} otherwise`}
+      </Button>
+      {clashes === 0 ? null : (
+        <Button className="clash-button" onPress={() => props.onPane('clashes')}>
+          {clashes === 1 ? '1 entry clashes' : `${clashes} entries clash`}
+        </Button>
+      )}
     </div>
   );
 }

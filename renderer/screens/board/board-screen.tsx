@@ -13,12 +13,11 @@ import { addDays, mondayOf } from '../../parts/zoned.ts';
 import { BoardChart } from './board-chart.tsx';
 import { BoardHead } from './board-head.tsx';
 import { type BoardModel, boardModel } from './board-rows.ts';
+import { BoardSide } from './board-side.tsx';
 import { BoardTools, type BoardView } from './board-tools.tsx';
 import type { Move } from './board-types.ts';
-import { GangPane } from './gang-pane.tsx';
 import { calendarDays } from './ghost.ts';
 import { MoveField } from './move-field.tsx';
-import { PourPane } from './pour-pane.tsx';
 import { useMoves } from './use-moves.ts';
 import { WhatifPane } from './whatif-pane.tsx';
 import '../../style/board-head.css';
@@ -65,8 +64,11 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const selected = query.get('pour');
   const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed));
   const { propose } = moves;
-  const onSelect = useCallback((code: string | null) => change({ pour: code, gang: null }), [change]);
-  const onGang = useCallback((turn: string | null) => change({ gang: turn }), [change]);
+  const onSelect = useCallback(
+    (code: string | null) => change({ pour: code, gang: null, pane: null }),
+    [change],
+  );
+  const onPane = useCallback((pane: string) => change({ pane }), [change]);
   const onMove = useCallback((move: Move) => propose([move]), [propose]);
   const onCurve = useCallback((code: string) => change({ curve: code }), [change]);
   const onShortfall = useCallback(
@@ -77,8 +79,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
     () => model.rows.map((row) => ({ code: row.code, name: row.row.pour.name })),
     [model.rows],
   );
-  const chosen = selected === null ? undefined : model.byCode.get(selected);
-  const gang = chosen?.turns.find(({ id }) => id === query.get('gang'));
+  const readOnly = host.data?.book?.readOnly === true;
   const side =
     moves.moves.length > 0 ? (
       <WhatifPane
@@ -88,27 +89,18 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
         isToday={today !== null}
         working={moves.working}
         keeping={moves.keeping}
-        readOnly={host.data?.book?.readOnly === true}
+        readOnly={readOnly}
         refusal={moves.error === null ? null : <RefusalNote error={moves.error} />}
         onKeep={moves.keep}
         onLeave={moves.leave}
       />
-    ) : chosen === undefined ? null : gang === undefined ? (
-      <PourPane model={model} row={chosen} onMove={onMove} onGang={onGang} onClose={() => onSelect(null)} />
     ) : (
-      <GangPane
-        key={gang.id}
-        model={model}
-        row={chosen}
-        turn={gang}
-        readOnly={host.data?.book?.readOnly === true}
-        onGang={onGang}
-      />
+      <BoardSide model={model} query={query} readOnly={readOnly} onMove={onMove} onChange={change} />
     );
   return (
     <div className={view.wall ? 'screen board wall' : 'screen board'}>
       <Patterns />
-      <BoardHead model={model} />
+      <BoardHead model={model} onPane={onPane} />
       <BoardTools view={view} home={home} today={today !== null} onChange={change}>
         <MoveField pours={pours} onMoves={propose} onKeep={moves.keep} proposed={moves.moves.length > 0} />
       </BoardTools>

@@ -1,6 +1,6 @@
 // How a gang comes to a turn and where it goes, and the other ways that were weighed, in words.
 import { never } from '../../../core/answer.ts';
-import type { Output } from '../../client/core.tsx';
+import type { Output } from '../../client/shapes.ts';
 import type { Turn } from './board-types.ts';
 
 export type Why = Output<'plan.why'>;

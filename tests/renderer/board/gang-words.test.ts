@@ -18,6 +18,10 @@ const turns = [
 ] as const;
 const byId = new Map(turns.map((turn) => [turn.id, turn]));
 
+function money(cents: number): string {
+  return `$${cents / 100}`;
+}
+
 describe('a gang in words', () => {
   test('where it comes from and where it goes', () => {
     expect(departureWords(turns[0], byId)).toBe('flies on to P09, stands by 2 d');
@@ -44,7 +48,6 @@ describe('a gang in words', () => {
   });
 
   test('what a way costs the whole plan, and of what more and fewer are short', () => {
-    const money = (cents: number): string => `$${cents / 100}`;
     expect([0, 2080, -100].map((cents) => costWords(cents, money))).toEqual([
       'the same',
       '+$20.8',
