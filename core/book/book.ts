@@ -138,6 +138,8 @@ export interface BookReader extends YardReader {
   job(code: string): Promise<Job | null>;
   /** In the order in which they were entered. */
   pours(job: string): Promise<readonly Pour[]>;
+  /** The place of each in that order; places may be free between. */
+  pourPositions(job: string): Promise<ReadonlyMap<string, number>>;
   /** What the job keeps around its plan, in the order in which it was entered. */
   jobEntries<Kind extends JobEntryKind>(job: string, kind: Kind): Promise<readonly KeptEntry<Kind>[]>;
   /**
@@ -176,8 +178,8 @@ export interface BookWriter extends BookReader, YardWriter {
   putCrane(crane: Crane): Promise<void>;
   putPickSetup(design: string, setup: PickSetup): Promise<void>;
   putJob(job: Job): Promise<void>;
-  /** `position` keeps the entered order: an existing pour stays where it is. */
-  putPour(job: string, pour: Pour): Promise<void>;
+  /** An existing pour stays where it is; a new one goes to the end, or to `position` where that is free. */
+  putPour(job: string, pour: Pour, position?: number): Promise<void>;
   removePour(job: string, code: string): Promise<void>;
   /** Adds or replaces by id; a record (telling, day-report, sheet-print) is only ever added. */
   putJobEntry<Kind extends JobEntryKind>(

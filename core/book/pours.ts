@@ -11,6 +11,14 @@ export async function readPours(db: Kysely<BookTables>, job: string): Promise<re
   return rows.map((row) => pourOfRow(row, parts));
 }
 
+export async function readPourPositions(
+  db: Kysely<BookTables>,
+  job: string,
+): Promise<ReadonlyMap<string, number>> {
+  const rows = await db.selectFrom('pour').select(['code', 'position']).where('job', '=', job).execute();
+  return new Map(rows.map(({ code, position }) => [code, position]));
+}
+
 type Parts = Awaited<ReturnType<typeof readParts>>;
 
 async function readParts(db: Kysely<BookTables>, job: string) {

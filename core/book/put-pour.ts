@@ -4,12 +4,17 @@ import type { Pour } from '../plan/pours.ts';
 import { Refused } from './refused.ts';
 import type { BookTables } from './tables.ts';
 
-/** A pour already there keeps its place in the order; a new one goes to the end. */
-export async function putPour(db: Kysely<BookTables>, job: string, pour: Pour): Promise<void> {
+/** A pour already there keeps its place in the order; a new one goes to the end, or where it is wanted and nothing is. */
+export async function putPour(
+  db: Kysely<BookTables>,
+  job: string,
+  pour: Pour,
+  wanted?: number,
+): Promise<void> {
   const row = {
     job,
     code: pour.code,
-    position: await positionOf(db, job, pour.code),
+    position: await positionOf(db, job, pour.code, wanted),
     name: pour.name,
     element: pour.element,
     setting_order: pour.order,
@@ -27,7 +32,12 @@ export async function putPour(db: Kysely<BookTables>, job: string, pour: Pour): 
   await putParts(db, { job, pour: pour.code }, pour);
 }
 
-async function positionOf(db: Kysely<BookTables>, job: string, code: string): Promise<number> {
+async function positionOf(
+  db: Kysely<BookTables>,
+  job: string,
+  code: string,
+  wanted: number | undefined,
+): Promise<number> {
   const known = await db
     .selectFrom('pour')
     .select('position')
@@ -35,6 +45,15 @@ async function positionOf(db: Kysely<BookTables>, job: string, code: string): Pr
     .where('code', '=', code)
     .executeTakeFirst();
   if (known !== undefined) return known.position;
+  if (wanted !== undefined) {
+    const there = await db
+      .selectFrom('pour')
+      .select('code')
+      .where('job', '=', job)
+      .where('position', '=', wanted)
+      .executeTakeFirst();
+    if (there === undefined) return wanted;
+  }
   const last = await db
     .selectFrom('pour')
     .select((select) => select.fn.max<number | null>('position').as('position'))

@@ -14,7 +14,7 @@ import type { Migration } from './migration.ts';
 import { readPaperNames } from './paper-names.ts';
 import { putCrane, putPickSetup, readCranes, readPickSetup } from './picks.ts';
 import { putLocation, putOwner, readLocations, readOwners } from './places.ts';
-import { readPours } from './pours.ts';
+import { readPourPositions, readPours } from './pours.ts';
 import { putPour, removePour } from './put-pour.ts';
 import { readStock } from './stock.ts';
 import type { BookTables } from './tables.ts';
@@ -39,6 +39,7 @@ export function readerOf(
     jobs: () => readJobs(db),
     job: (code) => readJob(db, code),
     pours: (job) => readPours(db, job),
+    pourPositions: (job) => readPourPositions(db, job),
     jobEntries: (job, kind) => readJobEntries(db, job, kind),
     stock: (at, only) => readStock(db, at === undefined ? undefined : msOf(at), only),
     movementsAfter: (at) => readMovementsFrom(db, msOf(at) + 1),
@@ -66,7 +67,7 @@ export function writerOf(db: Kysely<BookTables>, commandId: string): BookWriter 
     putCrane: (crane) => putCrane(db, crane),
     putPickSetup: (design, setup) => putPickSetup(db, design, setup),
     putJob: (job) => putJob(db, job),
-    putPour: (job, pour) => putPour(db, job, pour),
+    putPour: (job, pour, position) => putPour(db, job, pour, position),
     removePour: (job, code) => removePour(db, job, code),
     putJobEntry: (of, entry) => putJobEntry(db, commandId, of, entry),
     removeJobEntry: (of) => removeJobEntry(db, of),

@@ -6,6 +6,7 @@ import { attachmentRead } from './attachment-read.ts';
 import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
+import { changeList } from './change-list.ts';
 import { componentList } from './component-list.ts';
 import { containerCount } from './container-count.ts';
 import { containerList } from './container-list.ts';
@@ -71,7 +72,9 @@ import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
 import { picklistGiven } from './picklist-given.ts';
 import { picklistRead } from './picklist-read.ts';
+import { planApply } from './plan-apply.ts';
 import { planMake } from './plan-make.ts';
+import { planTakeback } from './plan-takeback.ts';
 import { planWhatif } from './plan-whatif.ts';
 import { planWhy } from './plan-why.ts';
 import { pourIssue } from './pour-issue.ts';
@@ -88,13 +91,17 @@ import { rulesRead } from './rules-read.ts';
 import { rulesSave } from './rules-save.ts';
 import { sheetAssembly } from './sheet-assembly.ts';
 import { sheetCount } from './sheet-count.ts';
+import { sheetDay } from './sheet-day.ts';
 import { sheetDelivery } from './sheet-delivery.ts';
 import { sheetLoading } from './sheet-loading.ts';
 import { sheetPick } from './sheet-pick.ts';
 import { sheetPicklist } from './sheet-picklist.ts';
+import { sheetPrinted } from './sheet-printed.ts';
+import { sheetPrints } from './sheet-prints.ts';
 import { sheetReturn } from './sheet-return.ts';
 import { sheetStrip } from './sheet-strip.ts';
 import { sheetTags } from './sheet-tags.ts';
+import { sheetWeek } from './sheet-week.ts';
 import { shortfallList } from './shortfall-list.ts';
 import { shortfallWhy } from './shortfall-why.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
@@ -136,6 +143,7 @@ export const procedures = {
   'board.read': boardRead,
   'book.check': bookCheck,
   'book.state': bookState,
+  'change.list': changeList,
   'component.list': componentList,
   'container.count': containerCount,
   'container.list': containerList,
@@ -201,7 +209,9 @@ export const procedures = {
   'pick.save': pickSave,
   'picklist.given': picklistGiven,
   'picklist.read': picklistRead,
+  'plan.apply': planApply,
   'plan.make': planMake,
+  'plan.takeback': planTakeback,
   'plan.whatif': planWhatif,
   'plan.why': planWhy,
   'pour.issue': pourIssue,
@@ -218,13 +228,17 @@ export const procedures = {
   'rules.save': rulesSave,
   'sheet.assembly': sheetAssembly,
   'sheet.count': sheetCount,
+  'sheet.day': sheetDay,
   'sheet.delivery': sheetDelivery,
   'sheet.loading': sheetLoading,
   'sheet.pick': sheetPick,
   'sheet.picklist': sheetPicklist,
+  'sheet.printed': sheetPrinted,
+  'sheet.prints': sheetPrints,
   'sheet.return': sheetReturn,
   'sheet.strip': sheetStrip,
   'sheet.tags': sheetTags,
+  'sheet.week': sheetWeek,
   'shortfall.list': shortfallList,
   'shortfall.why': shortfallWhy,
   'ticket.book': ticketBook,

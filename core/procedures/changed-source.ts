@@ -38,9 +38,7 @@ function withChange(source: JobSource, change: PlanChange, field: string): Answe
     case 'unfix':
       return answer(withFixed(source, without(source.planning.fixed, change.choice)));
     case 'strip':
-      return withPour(source, change.pour, field, (pour) =>
-        answer({ ...pour, stripMinimumH: change.stripMinimumH }),
-      );
+      return otherStrip(source, change, field);
     case 'design':
       return withPour(source, change.pour, field, (pour) => otherDesign(source, pour, change, field));
     case 'calendar':
@@ -78,6 +76,18 @@ function withPour(
     ...source,
     pours: source.pours.map((each) => (each.code === code ? changed.value : each)),
   });
+}
+
+function otherStrip(
+  source: JobSource,
+  { pour: code, stripMinimumH, approvedBy }: Extract<PlanChange, { kind: 'strip' }>,
+  field: string,
+): Answer<JobSource> {
+  const hoursBefore = source.pours.find((each) => each.code === code)?.stripMinimumH ?? 0;
+  const changed = withPour(source, code, field, (pour) => answer({ ...pour, stripMinimumH }));
+  return changed.ok
+    ? answer(withFacts(changed.value, code, { stripApproval: { approvedBy, hoursBefore } }))
+    : changed;
 }
 
 /** What comes after it comes after what it came after. */

@@ -1,9 +1,11 @@
-// What moving pours would change in the whole plan, before anything is stored: nothing here writes.
+// What moved pours and other changes would do to the whole plan, before anything is stored: nothing here writes.
 import { z } from 'zod';
-import { answer } from '../answer.ts';
-import { readJobFacts } from './job-facts.ts';
+import { answer, refuse } from '../answer.ts';
+import { type PlanChange, planChange } from '../plan/plan-changes.ts';
+import { changedSource } from './changed-source.ts';
+import { factsOf } from './job-facts.ts';
 import { planJob } from './job-plan.ts';
-import { movePours } from './move-pours.ts';
+import { readJobSource } from './job-source.ts';
 import { shownWhatif } from './shown-whatif.ts';
 import { query } from './procedure.ts';
 import { code, cost, date, finding, instant, shortfall, step } from './shapes.ts';
@@ -52,21 +54,25 @@ export const planWhatif = query({
   name: 'plan.whatif',
   input: z.strictObject({
     job: code,
-    moves: z.array(move).min(1).max(20),
+    moves: z.array(move).max(20).default([]),
+    /** Besides the moves, in the order given. */
+    changes: z.array(planChange).max(60).default([]),
     today: date.optional(),
     now: instant.optional(),
   }),
   output: whatif,
-  run: async (book, { job: jobCode, moves, today, now }) => {
-    const facts = await readJobFacts(book, jobCode, now);
-    if (!facts.ok) return facts;
-    const { job, pours } = facts.value;
-    const moved = movePours(job, pours, moves);
-    if (!moved.ok) return moved;
-    const before = planJob(facts.value);
+  run: async (book, { job: jobCode, moves, changes, today, now }) => {
+    if (moves.length + changes.length === 0)
+      return refuse('no-change', 'Nothing is changed: there is no move and no change.', { field: 'changes' });
+    const source = await readJobSource(book, jobCode, now);
+    if (!source.ok) return source;
+    const all: PlanChange[] = [...moves.map((each) => ({ kind: 'move' as const, ...each })), ...changes];
+    const changed = changedSource(source.value, all);
+    if (!changed.ok) return changed;
+    const before = planJob(factsOf(source.value));
     if (!before.ok) return before;
-    const after = planJob({ ...facts.value, pours: moved.value.pours });
+    const after = planJob(factsOf(changed.value));
     if (!after.ok) return after;
-    return answer(shownWhatif(before.value, after.value, moves, today ?? job.planFrom));
+    return answer(shownWhatif(before.value, after.value, moves, today ?? source.value.job.planFrom));
   },
 });

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { z } from 'zod';
 import { createHost } from '../../core/host/host.ts';
+import { hostState } from '../../core/host/host-calls.ts';
 import { backUpBook, openBookFile } from '../../core/host/open-book-file.ts';
 import type { ProcedureName, Procedures } from '../../core/procedures/all.ts';
 import { makeDemo } from '../../seed-demo/make-demo.ts';
@@ -16,6 +17,8 @@ export interface DemoHost {
   readonly ask: <N extends ProcedureName>(name: N, input: In<N>) => Promise<Out<N>>;
   /** The code of a refusal, which the answer must be. */
   readonly refused: <N extends ProcedureName>(name: N, input: In<N>) => Promise<string>;
+  /** The book's file. */
+  readonly file: string;
   readonly close: () => Promise<void>;
 }
 
@@ -48,6 +51,7 @@ export async function demoHost(): Promise<DemoHost> {
       if (answered.ok) throw new Error(`${name} was not refused`);
       return answered.error.code;
     },
+    file: hostState.parse(made.value).book?.file ?? '',
     close: () => host.close(),
   };
 }

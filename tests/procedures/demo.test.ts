@@ -10,10 +10,11 @@ import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
-import { askOfDayEnd } from './demo-plan-dayend.ts';
+import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
+import { askOfChanges } from './demo-plan-changes.ts';
 
 let host: DemoHost;
 const asked = new Set<string>();
@@ -64,6 +65,8 @@ describe('what is read', () => {
     await askOfTold(host);
     await askOfFixed(host);
   }, 30_000);
+
+  test('a change is asked about, carried out, listed and taken back', () => askOfChanges(host));
 
   test('crew hours of the days add up to those of the steps', async () => {
     const { days, steps, job: ofBoard } = await host.ask('board.read', { job });
@@ -408,6 +411,8 @@ describe('gangs, lifting gear and containers', () => {
 });
 
 test('a day is read, ended, corrected and taken back', () => askOfDayEnd(host.ask), 30_000);
+
+test('the week and the day are printed', () => askOfDaySheets(host.ask));
 
 test('the yard by component, histories and pages of the ledger', () => askOfLedger(host));
 
