@@ -16,6 +16,7 @@ import { Curve, CurveEnds } from '../board/curve-row.tsx';
 import { DayHead } from '../board/day-head.tsx';
 import { makeDayScale } from '../board/day-scale.ts';
 import { useWidth } from '../board/use-size.ts';
+import { WhyShort } from './why-short.tsx';
 import { daysOf, hireWords, holders, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
 
 export function ShortfallPane(props: {
@@ -99,6 +100,13 @@ export function ShortfallPane(props: {
           </tbody>
         </table>
       </section>
+      <WhyShort
+        key={shortfall.id}
+        job={props.board.job.code}
+        component={shortfall.component}
+        from={shortfall.from}
+        words={words}
+      />
     </aside>
   );
 }
