@@ -16,6 +16,17 @@ export async function askOfWhy(ask: DemoHost['ask']): Promise<void> {
     expect(alternatives.length).toBeLessThanOrEqual(7);
     const dearer = alternatives.map(({ unmetMore, costCents }) => unmetMore * 1e9 + costCents);
     expect(dearer).toEqual(dearer.toSorted((one, other) => one - other));
+    for (const { choice, costCents, shortfalls, unmetMore } of alternatives) {
+      const fixed = await ask('plan.whatif', { job, changes: [{ kind: 'fix', choice }] });
+      expect(fixed.costChangeCents).toBe(costCents);
+      expect(fixed.after.cost.unmet - fixed.before.cost.unmet).toBe(unmetMore);
+      const touched = new Set(
+        [...fixed.newShortfalls, ...fixed.changedShortfalls.map(({ after }) => after)].map(
+          ({ component }) => component,
+        ),
+      );
+      for (const { component, more } of shortfalls) if (more > 0) expect(touched).toContain(component);
+    }
   }
   const [first] = board.shortfalls;
   if (first === undefined) throw new Error('The demo is short of nothing.');
