@@ -30,7 +30,8 @@ export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactC
   }
   // Sums of doubles are off by far less than a billionth.
   const careful = least - Math.abs(least) * 1e-9 - edges.money.tolerance / 100;
-  const minor = edges.money.exact ? careful / 10 ** places : careful;
+  // Every plan costs a whole number of grains, so that none costs less than the next one.
+  const minor = edges.money.exact ? Math.ceil(careful) / 10 ** places : careful;
   const bound = Math.max(0, Math.min(Math.floor(minor), Number(roundDown(grains, places))));
   // A plan may only be called the best where no plan leaves fewer pieces wanting.
   return cost.unmet > standingUnmet(model) ? Math.min(bound, total - 2) : bound;
