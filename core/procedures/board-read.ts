@@ -16,6 +16,14 @@ export const boardDay = z.strictObject({
   /** Crew hours that the steps of the day need, and those there are in its shift. */
   crewHoursNeeded: z.number(),
   crewHoursThere: z.number(),
+  /** Of all cranes together, less other bookings; null where no hours of a crane are set. */
+  craneMinutesNeeded: z.number().nullable(),
+  craneMinutesThere: z.number().nullable(),
+  /** Most gangs on the ground at once, and the places there are; null where no pads are set. */
+  padPlacesNeeded: z.int().nullable(),
+  padPlacesThere: z.int().nullable(),
+  /** Ids of what is overloaded on it, as `overload.list` has them. */
+  overloads: z.array(z.string()),
   shortfalls: z.array(z.string()),
   /** Components that are short or nearly used up on it, and of which the figure is estimated, listed or old. */
   restsOnWeak: z.array(code),

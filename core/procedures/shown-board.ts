@@ -82,6 +82,11 @@ function shownDays(job: Job, plan: JobPlan, shortfalls: readonly ShownShortfall[
           : { from: instantText(shift.from, job.timeZone), to: instantText(shift.to, job.timeZone) },
       crewHoursNeeded: (hours.get(date) ?? 0) * job.crew,
       crewHoursThere: shiftHours * job.crew,
+      craneMinutesNeeded: null,
+      craneMinutesThere: null,
+      padPlacesNeeded: null,
+      padPlacesThere: null,
+      overloads: [],
       shortfalls: short.filter((each) => each.from < to && each.to > from).map(({ id }) => id),
       restsOnWeak: [
         ...new Set(near.filter((each) => each.from < to && each.to > from).map(({ component }) => component)),

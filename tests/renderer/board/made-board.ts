@@ -18,6 +18,11 @@ export function madeDays(from: string, count: number): readonly BoardDay[] {
       shift: working ? { from: `${date}T07:00:00${offset}`, to: `${date}T15:30:00${offset}` } : null,
       crewHoursNeeded: 0,
       crewHoursThere: working ? 42.5 : 0,
+      craneMinutesNeeded: null,
+      craneMinutesThere: null,
+      padPlacesNeeded: null,
+      padPlacesThere: null,
+      overloads: [],
       shortfalls: [],
       restsOnWeak: [],
     };
