@@ -25,8 +25,11 @@ import { craneList } from './crane-list.ts';
 import { craneSave } from './crane-save.ts';
 import { curveRead } from './curve-read.ts';
 import { dayendMisses } from './dayend-misses.ts';
+import { dayendPreview } from './dayend-preview.ts';
 import { dayendRates } from './dayend-rates.ts';
 import { dayendRead } from './dayend-read.ts';
+import { dayendSave } from './dayend-save.ts';
+import { dayendTakeback } from './dayend-takeback.ts';
 import { designCompare } from './design-compare.ts';
 import { designDraft } from './design-draft.ts';
 import { designList } from './design-list.ts';
@@ -162,8 +165,11 @@ export const procedures = {
   'crane.save': craneSave,
   'curve.read': curveRead,
   'dayend.misses': dayendMisses,
+  'dayend.preview': dayendPreview,
   'dayend.rates': dayendRates,
   'dayend.read': dayendRead,
+  'dayend.save': dayendSave,
+  'dayend.takeback': dayendTakeback,
   'design.compare': designCompare,
   'design.draft': designDraft,
   'design.list': designList,

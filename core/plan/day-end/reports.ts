@@ -11,8 +11,13 @@ export function countingReports(reports: readonly DayReport[]): readonly DayRepo
   const takenBack = new Set(reports.flatMap(({ entry }) => entry.takesBack ?? []));
   const last = new Map<string, DayReport>();
   for (const report of [...reports].sort((one, other) => one.number - other.number))
-    if (report.entry.takesBack === null && !takenBack.has(report.id)) last.set(report.entry.date, report);
+    if (!takenBack.has(report.id) && !isOnlyTakingBack(report)) last.set(report.entry.date, report);
   return [...last.values()].sort((one, other) => (one.entry.date < other.entry.date ? -1 : 1));
+}
+
+/** One that takes back a correction says once more what was said before that, and counts. */
+function isOnlyTakingBack({ entry: { takesBack, steps } }: DayReport): boolean {
+  return takesBack !== null && steps.length === 0;
 }
 
 /** Names a step by its day, what is done and where: the same in the plan and in a report. */

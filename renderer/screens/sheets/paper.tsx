@@ -10,6 +10,7 @@ import '../../../core/sheets/sheet.css';
 import '../../../core/sheets/lists.css';
 import '../../../core/sheets/drawing.css';
 import '../../../core/sheets/tags.css';
+import '../../../core/sheets/week.css';
 import './sheets.css';
 
 /** The tree, with the time of printing filled in at the moment of printing. */
