@@ -12,10 +12,11 @@ export interface Member {
 /** So many stretches are drawn; the best used of them stays as it is. */
 const drawn = 8;
 
-/** Sorts `order` for the other direction of time, so that what ends last comes first. */
-export type Cross = (father: Member, mother: Member, other: Network, order: Int32Array) => void;
+/** Sorts `order` for the network that the child is made in. */
+export type Cross = (father: Member, mother: Member, to: Network, order: Int32Array) => void;
 
-export function crossoverOf(network: Network, random: () => number): Cross {
+/** @param mirrored the child is made in the other direction of time: what ends last comes first */
+export function crossoverOf(network: Network, random: () => number, mirrored: boolean): Cross {
   const { count, duration } = network;
   const keys = new Float64Array(count);
   const use = shareUsed(network);
@@ -30,7 +31,10 @@ export function crossoverOf(network: Network, random: () => number): Cross {
     return used;
   };
 
-  return (father, mother, other, order) => {
+  const keyOf = ({ starts, makespan }: Member, each: number): number =>
+    mirrored ? makespan - (starts[each] ?? 0) - (duration[each] ?? 0) : (starts[each] ?? 0);
+
+  return (father, mother, to, order) => {
     const length = father.makespan * (0.25 + 0.5 * random());
     let [from, most] = [0, -1];
     for (let draw = 0; draw < drawn; draw += 1) {
@@ -38,17 +42,16 @@ export function crossoverOf(network: Network, random: () => number): Cross {
       const used = usedBetween(father.starts, at, at + length);
       if (used > most) [from, most] = [at, used];
     }
+    if (mirrored) from = father.makespan - from - length;
     const behind = father.makespan + mother.makespan + 1;
     for (let each = 0; each < count; each += 1) {
-      const lasts = duration[each] ?? 0;
-      const end = (father.starts[each] ?? 0) + lasts;
-      const ofMother = mother.makespan - (mother.starts[each] ?? 0) - lasts;
-      if (end < from) keys[each] = ofMother + behind;
-      else if (end > from + length) keys[each] = ofMother - behind;
-      else keys[each] = father.makespan - end;
+      const ofFather = keyOf(father, each);
+      if (ofFather < from) keys[each] = keyOf(mother, each) - behind;
+      else if (ofFather > from + length) keys[each] = keyOf(mother, each) + behind;
+      else keys[each] = ofFather;
       order[each] = each;
     }
-    const { rank } = other;
+    const { rank } = to;
     order.sort((a, b) => (keys[a] ?? 0) - (keys[b] ?? 0) || (rank[a] ?? 0) - (rank[b] ?? 0));
   };
 }

@@ -18,7 +18,7 @@ export function levelProject(input: LevelInput): Answer<Levelled> {
   if (refusal !== undefined) return { ok: false, error: refusal };
   const network = networkOf(input);
   const bound = boundOf(network);
-  const { makespan, starts, schedules } = searchLevel(network, input.schedules, input.seed, bound.least);
+  const { makespan, starts, schedules } = searchLevel(network, { ...input, bound: bound.least });
   return answer({
     answer: {
       makespan,

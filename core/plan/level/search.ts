@@ -24,21 +24,40 @@ export interface Found {
   readonly schedules: number;
 }
 
+/** How schedules are made: in which network, by which way. */
 interface Direction {
   readonly network: Network;
   readonly make: MakeSchedule;
 }
 
-/** @param bound no schedule is shorter: one as short ends the search */
-export function searchLevel(network: Network, schedules: number, seed: number, bound: number): Found {
+export interface Ways {
+  readonly forward: Direction;
+  /** The same as `forward` where there is only one direction. */
+  readonly backward: Direction;
+  /** Another way for every second of the first schedules. */
+  readonly first: MakeSchedule;
+}
+
+export interface Limits {
+  readonly schedules: number;
+  readonly seed: number;
+  /** No schedule is shorter: one as short ends the search. */
+  readonly bound: number;
+}
+
+export function searchLevel(network: Network, limits: Limits): Found {
+  const backwards = reversed(network);
+  const forward = { network, make: serialOf(network) };
+  const backward = { network: backwards, make: serialOf(backwards) };
+  return searchBy({ forward, backward, first: parallelOf(network) }, limits);
+}
+
+export function searchBy({ forward, backward, first }: Ways, { schedules, seed, bound }: Limits): Found {
+  const { network } = forward;
   const random = randomFrom(seed);
   const order = new Int32Array(network.count);
-  const backwards = reversed(network);
-  const forward: Direction = { network, make: serialOf(network) };
-  const backward: Direction = { network: backwards, make: serialOf(backwards) };
-  const parallel = parallelOf(network);
   const tails = tailsOf(network);
-  const cross = crossoverOf(network, random);
+  const cross = crossoverOf(network, random, forward !== backward);
   let used = 0;
   let best: { readonly member: Member; readonly of: Direction } | null = null;
 
@@ -64,7 +83,7 @@ export function searchLevel(network: Network, schedules: number, seed: number, b
     while (members.length < membersOf && !isOver()) {
       if (used === 0) byUrgency(network, tails, order);
       else sampledOrder(network, tails, random, order);
-      members.push(made(members.length % 2 === 0 ? parallel : forward.make, forward));
+      members.push(made(members.length % 2 === 0 ? first : forward.make, forward));
     }
     return members;
   };
