@@ -11,13 +11,14 @@ import { BoardTable } from './board-table.tsx';
 import type { BoardView } from './board-tools.tsx';
 import type { Move, Whatif } from './board-types.ts';
 import { CurveRow } from './curve-row.tsx';
-import { CrewRow, ShortRows } from './day-foot.tsx';
 import { DayHead } from './day-head.tsx';
 import { FigureRow } from './figure-row.tsx';
 import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
 import { desk, fitted, type Metrics, narrow, onPaper, type RowMetrics, wall, wallNear } from './metrics.ts';
+import { craneLoad, crewLoad, LoadRow, padLoad } from './load-row.tsx';
 import { PourRows } from './pour-rows.tsx';
 import { RunRows, runRows } from './run-rows.tsx';
+import { ShortRows } from './short-foot.tsx';
 import { useSize, useWidth } from './use-size.ts';
 
 interface BoardChartProps {
@@ -33,6 +34,8 @@ interface BoardChartProps {
   readonly onMove: (move: Move) => void;
   readonly onCurve: (code: string) => void;
   readonly onShortfall: (id: string) => void;
+  /** A day of which a load is over what is there. */
+  readonly onOver: (date: string) => void;
 }
 
 export const BoardChart = memo(function BoardChart(props: BoardChartProps): ReactNode {
@@ -113,6 +116,7 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
         component={props.component}
         onCurve={props.onCurve}
         onShortfall={props.onShortfall}
+        onOver={props.onOver}
       />
     </div>
   );
@@ -124,7 +128,7 @@ function baseMetrics(isWall: boolean, width: number): Metrics {
 }
 
 const ChartFoot = memo(function ChartFoot(
-  props: Pick<BoardChartProps, 'model' | 'nowMs' | 'component' | 'onCurve' | 'onShortfall'> & {
+  props: Pick<BoardChartProps, 'model' | 'nowMs' | 'component' | 'onCurve' | 'onShortfall' | 'onOver'> & {
     readonly scale: DayScale;
     readonly metrics: RowMetrics;
     readonly withCurve: boolean;
@@ -134,9 +138,20 @@ const ChartFoot = memo(function ChartFoot(
   const { board } = props.model;
   const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
   const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
+  const load = { scale, text: metrics.text, onOpen: props.onOver };
   return (
     <>
-      <CrewRow scale={scale} crew={board.job.crew} text={metrics.text} />
+      <LoadRow
+        {...load}
+        kind={crewLoad}
+        head={
+          <>
+            Crew hours <span className="soft">of {board.job.crew} people</span>
+          </>
+        }
+      />
+      <LoadRow {...load} kind={craneLoad} head="Crane minutes" />
+      <LoadRow {...load} kind={padLoad} head="Places on pads" />
       <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
       <FigureRow scale={scale} notes={board.yardNotes} />
       {component === null || !props.withCurve ? null : (

@@ -70,6 +70,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   );
   const onPane = useCallback((pane: string) => change({ pane }), [change]);
   const onMove = useCallback((move: Move) => propose([move]), [propose]);
+  const onOver = useCallback((day: string) => change({ pane: 'over', day }), [change]);
   const onCurve = useCallback((code: string) => change({ curve: code }), [change]);
   const onShortfall = useCallback(
     (id: string) => navigate(`/shortfalls?short=${encodeURIComponent(id)}`),
@@ -118,6 +119,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
           onMove={onMove}
           onCurve={onCurve}
           onShortfall={onShortfall}
+          onOver={onOver}
         />
         {side}
       </div>
