@@ -1,9 +1,9 @@
 // Shift arithmetic: how far work reaches back before an instant and on after it when only shift hours
 // count. Shifts are kept as one sorted list with the work done before each, so a question is a search.
-import { zoneDays, type ZoneDays } from './days.ts';
+import { dayShifts } from './day-shifts.ts';
+import { zoneDays } from './days.ts';
 import { unitsOfHours } from './hours.ts';
-import { minuteOfDay, type Shifts } from './shifts.ts';
-import { workedDays } from './working-days.ts';
+import type { Shifts } from './shifts.ts';
 
 export { checkShifts, type Shifts } from './shifts.ts';
 
@@ -132,19 +132,13 @@ function remembered(shifts: Shifts | undefined): Calendar {
 }
 
 function shiftList(shifts: Shifts, scale: Scale, firstDay: number, endDay: number): ShiftList {
-  const zone: ZoneDays = zoneDays(shifts.timeZone);
-  const isWorked = workedDays(shifts);
-  const [startMinute, endMinute] = [minuteOfDay(shifts.start), minuteOfDay(shifts.end)];
   const starts: number[] = [];
   const ends: number[] = [];
   const before: number[] = [];
   let work = 0;
-  for (let day = firstDay; day < endDay; day += 1) {
-    if (!isWorked(day)) continue;
-    const start = (zone.wallClockMs(day, startMinute) - scale.originMs) * scale.unitsPerMs;
-    const end = (zone.wallClockMs(day, endMinute) - scale.originMs) * scale.unitsPerMs;
-    // A clock change can swallow a short shift whole.
-    if (end <= start) continue;
+  for (const { from, to } of dayShifts(shifts, firstDay, endDay)) {
+    const start = (from - scale.originMs) * scale.unitsPerMs;
+    const end = (to - scale.originMs) * scale.unitsPerMs;
     starts.push(start);
     ends.push(end);
     before.push(work);

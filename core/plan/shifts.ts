@@ -31,7 +31,7 @@ export function minuteOfDay(time: string): number {
 
 /**
  * What is wrong with a calendar, if anything: no working day, a shift that does not end after it began
- * (one that runs past midnight is not supported), a zone nobody knows. `field` is the path of the calendar.
+ * (only extra work may run past midnight), a zone nobody knows. `field` is the path of the calendar.
  */
 export function checkShifts(shifts: Shifts, field = 'shifts'): Refusal | undefined {
   if (!knowsTimeZone(shifts.timeZone)) {
@@ -52,7 +52,7 @@ export function checkShifts(shifts: Shifts, field = 'shifts'): Refusal | undefin
       `The shift from ${shifts.start} to ${shifts.end} does not end after it begins on the same day.`,
       {
         field: `${field}.end`,
-        hint: 'Maybe start and end are swapped; a shift past midnight cannot be entered.',
+        hint: 'Maybe start and end are swapped; work past midnight is entered as extra work of its date.',
       },
     ).error;
   }

@@ -94,7 +94,9 @@ function partsByDay(work: Work, job: Job): Part[] {
   if (work.from === work.to) return [{ ...work, date: localDate(work.from, job.timeZone) }];
   return shiftsBetween(work.from, work.to, job.shifts).map((shift) => {
     const from = Math.max(shift.from, work.from);
-    return { ...work, from, to: Math.min(shift.to, work.to), date: localDate(from, job.timeZone) };
+    // What is done after midnight belongs to the shift that began the evening before.
+    const date = localDate(shift.from, job.timeZone);
+    return { ...work, from, to: Math.min(shift.to, work.to), date };
   });
 }
 

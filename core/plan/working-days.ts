@@ -1,12 +1,19 @@
-// Which days are worked by a calendar: the days of the week that it names, less its days off.
+// Which days are worked by a calendar: the days of the week that it names less its days off, and days with extra work.
 import { dayOfDate, weekdayOfDay } from './days.ts';
 import type { Shifts } from './shifts.ts';
 
-/** Whether a day, numbered as in days.ts, is worked. Made once for many questions. */
-export function workedDays(shifts: Shifts): (day: number) => boolean {
+/** Whether a day, numbered as in days.ts, has its usual shift. Made once for many questions. */
+export function usualDays(shifts: Shifts): (day: number) => boolean {
   const working = new Set(shifts.days);
   const off = new Set((shifts.off ?? []).map((date) => dayOfDate(date)));
   return (day) => working.has(weekdayOfDay(day)) && !off.has(day);
+}
+
+/** Whether a day is worked: it has its usual shift, or extra work begins on it. */
+export function workedDays(shifts: Shifts): (day: number) => boolean {
+  const isUsual = usualDays(shifts);
+  const extra = new Set((shifts.extra ?? []).map(({ date }) => dayOfDate(date)));
+  return (day) => isUsual(day) || extra.has(day);
 }
 
 /**

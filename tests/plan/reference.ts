@@ -79,15 +79,48 @@ function shiftList(shifts: NonNullable<PlanInput['shifts']>): Interval[] {
   const list: Interval[] = [];
   for (let wall = Date.UTC(2025, 11, 1); wall < Date.UTC(2026, 8, 1); wall += dayMs) {
     const weekday = new Date(wall).getUTCDay() === 0 ? 7 : new Date(wall).getUTCDay();
-    if (!shifts.days.includes(weekday)) continue;
-    if (shifts.off?.includes(new Date(wall).toISOString().slice(0, 10)) === true) continue;
-    list.push({
-      from: BigInt(wallToMs(shifts.timeZone, wall + minutes(shifts.start) * 60_000)) * 1_000_000n,
-      to: BigInt(wallToMs(shifts.timeZone, wall + minutes(shifts.end) * 60_000)) * 1_000_000n,
-    });
+    const date = new Date(wall).toISOString().slice(0, 10);
+    const at = (time: string, nextDay = false): bigint =>
+      BigInt(wallToMs(shifts.timeZone, wall + minutes(time) * 60_000 + (nextDay ? dayMs : 0))) * 1_000_000n;
+    if (shifts.days.includes(weekday) && shifts.off?.includes(date) !== true)
+      list.push({ from: at(shifts.start), to: at(shifts.end) });
+    for (const { start, end } of (shifts.extra ?? []).filter((each) => each.date === date))
+      list.push({ from: at(start), to: at(end, end <= start) });
   }
-  shiftLists.set(shifts, list);
-  return list;
+  const once = shifts.extra === undefined ? list : union(list);
+  shiftLists.set(shifts, once);
+  return once;
+}
+
+/** Between two neighbouring ends of intervals there is work where any interval covers it. */
+function union(intervals: readonly Interval[]): Interval[] {
+  const ends = [...new Set(intervals.flatMap(({ from, to }) => [from, to]))].sort((one, other) =>
+    one < other ? -1 : 1,
+  );
+  return ends
+    .map((from, index) => ({ from, to: ends[index + 1] ?? from }))
+    .filter(({ from, to }) => intervals.some((each) => each.from <= from && to <= each.to && from < to));
+}
+
+/** For tests of calendars by themselves: hours of work between two instants in epoch milliseconds. */
+export function shiftHoursBetween(
+  shifts: NonNullable<PlanInput['shifts']>,
+  from: number,
+  to: number,
+): number {
+  return (
+    shiftStretches(shifts).reduce(
+      (sum, shift) => sum + Math.max(0, Math.min(shift.to, to) - Math.max(shift.from, from)),
+      0,
+    ) / 3_600_000
+  );
+}
+
+export function shiftStretches(shifts: NonNullable<PlanInput['shifts']>): { from: number; to: number }[] {
+  return shiftList(shifts).map(({ from, to }) => ({
+    from: Number(from / 1_000_000n),
+    to: Number(to / 1_000_000n),
+  }));
 }
 
 function workBetween(input: PlanInput, from: bigint, to: bigint): bigint {
