@@ -21,7 +21,7 @@ import { shownPlan } from './shown-plan.ts';
 import { nextOf } from './ticket-parts.ts';
 import { nextWords } from './ticket-words.ts';
 import { toldWords } from './told-words.ts';
-import type { AskedSheet } from './week-sheet-facts.ts';
+import { type AskedSheet, craneOf } from './week-sheet-facts.ts';
 
 export async function readDaySheet(
   book: BookReader,
@@ -52,7 +52,7 @@ export async function readDaySheet(
     people: job.crew,
     crewHours: crew?.crewHoursNeeded ?? 0,
     crewHoursThere: crew?.crewHoursThere ?? 0,
-    crane: null,
+    crane: craneOf(crew),
     steps,
     picks: null,
     gates: dueGates(day),

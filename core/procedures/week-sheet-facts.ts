@@ -115,6 +115,14 @@ function weekDays(plan: JobPlan, from: string, to: string): readonly WeekDay[] {
     const short = shortOnDate(board.shortfalls, span);
     const crewHours = day?.crewHoursNeeded ?? 0;
     if (day?.working !== true && crewHours === 0 && short.length === 0) return [];
-    return [{ date, crewHours, crewHoursThere: day?.crewHoursThere ?? 0, crane: null, short }];
+    return [{ date, crewHours, crewHoursThere: day?.crewHoursThere ?? 0, crane: craneOf(day), short }];
   });
+}
+
+type BoardDay = ReturnType<typeof shownBoard>['days'][number];
+
+/** Null where no hours of a crane are set. */
+export function craneOf(day: BoardDay | undefined): WeekDay['crane'] {
+  const [minutes, minutesThere] = [day?.craneMinutesNeeded ?? null, day?.craneMinutesThere ?? null];
+  return minutes === null || minutesThere === null ? null : { minutes, minutesThere };
 }
