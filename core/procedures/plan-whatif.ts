@@ -6,16 +6,17 @@ import { changedSource } from './changed-source.ts';
 import { factsOf } from './job-facts.ts';
 import { planJob } from './job-plan.ts';
 import { readJobSource } from './job-source.ts';
-import { shownWhatif } from './shown-whatif.ts';
+import { planDifference } from './plan-difference.ts';
+import { planSummary } from './plan-summary.ts';
 import { query } from './procedure.ts';
-import { code, cost, date, finding, instant, shortfall, step } from './shapes.ts';
+import { code, date, instant, step } from './shapes.ts';
+import { shownWhatif } from './shown-whatif.ts';
 
 /** Working days, later or (below zero) earlier; the time of day stays. */
 export const move = z.strictObject({ pour: code, workingDays: z.int().min(-60).max(60) });
 
-const summary = z.strictObject({ cost, boundCents: z.int(), shortfalls: z.array(shortfall) });
-
 export const whatif = z.strictObject({
+  /** The moves among the changes, of pours that have a date before and after. */
   moves: z.array(
     z.strictObject({
       pour: code,
@@ -30,24 +31,15 @@ export const whatif = z.strictObject({
       freeAfter: instant,
     }),
   ),
-  before: summary,
-  after: summary,
-  /** Shortfalls that are new, gone, or of another size. Matched by component and overlapping time. */
-  newShortfalls: z.array(shortfall),
-  goneShortfalls: z.array(shortfall),
-  changedShortfalls: z.array(z.strictObject({ before: shortfall, after: shortfall })),
-  costChangeCents: z.int(),
+  /** All that was asked about, in its order. */
+  changes: z.array(planChange),
+  before: planSummary,
+  after: planSummary,
   /** Steps of the first two working days from `today` that are dropped or added. */
   today: date,
   droppedSteps: z.array(step),
   addedSteps: z.array(step),
-  /** Gangs that now go somewhere else, or are built otherwise. */
-  rerouted: z.array(z.strictObject({ turn: z.string(), pour: code, before: z.string(), after: z.string() })),
-  /** Gangs held longer because a moved pour keeps them: turn and new end. */
-  heldLonger: z.array(z.strictObject({ turn: z.string(), pour: code, design: code, until: instant })),
-  /** Whom to call: gates of the moved pours with their promised dates. */
-  call: z.array(z.strictObject({ who: z.string(), about: z.string(), pour: code, promised: date })),
-  findings: z.array(finding),
+  ...planDifference,
 });
 
 export const planWhatif = query({
@@ -73,6 +65,6 @@ export const planWhatif = query({
     if (!before.ok) return before;
     const after = planJob(factsOf(changed.value));
     if (!after.ok) return after;
-    return answer(shownWhatif(before.value, after.value, moves, today ?? source.value.job.planFrom));
+    return answer(shownWhatif(before.value, after.value, all, today ?? source.value.job.planFrom));
   },
 });

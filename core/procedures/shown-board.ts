@@ -3,7 +3,7 @@ import { shiftsBetween } from '../plan/calendar.ts';
 import { dateOfDay, dayOfDate, weekdayOfDay } from '../plan/days.ts';
 import { instantText, localDate, msOf, zoneOf } from '../plan/local-time.ts';
 import { gateNeededBy, pourFindings } from '../plan/pour-findings.ts';
-import type { Job, Pour } from '../plan/pours.ts';
+import type { Pour } from '../plan/pours.ts';
 import { hoursByDate } from '../plan/steps.ts';
 import { asData } from './as-data.ts';
 import { found } from './by-code.ts';
@@ -22,7 +22,7 @@ export function shownBoard(plan: JobPlan) {
   return {
     job: { code, name, timeZone, currency, units, crew, planFrom },
     changeNumber,
-    days: shownDays(job, plan, shown.shortfalls),
+    days: shownDays(plan, shown.shortfalls),
     yardNotes: [...yardNotesOf(plan, shown.shortfalls)],
     planFindings: [...plan.findings],
     pours: plan.facts.pours.map((pour) => shownPour(plan, pour, shown.shortfalls)),
@@ -53,7 +53,8 @@ function shownPour(plan: JobPlan, pour: Pour, shortfalls: readonly ShownShortfal
 }
 
 /** Whole weeks, Monday first, from the first thing that happens (or the plan's first day) to the last. */
-function shownDays(job: Job, plan: JobPlan, shortfalls: readonly ShownShortfall[]) {
+export function shownDays(plan: JobPlan, shortfalls: readonly ShownShortfall[]) {
+  const { job } = plan.facts;
   const { steps } = plan;
   const times = [...plan.turnsOf.times.values()];
   const near = weakStretches(plan);

@@ -170,7 +170,9 @@ function Difference(props: {
           <li key={`${one.who}${one.about}${one.pour}`}>
             <b>{one.who}</b> {one.about}{' '}
             <span className="soft">
-              {one.pour}, promised {dateWords(one.promised)}
+              {[one.pour, one.phone, one.promised === null ? null : `promised ${dateWords(one.promised)}`]
+                .filter((each) => each !== null)
+                .join(', ')}
             </span>
           </li>
         ))}
