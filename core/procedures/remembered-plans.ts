@@ -8,16 +8,19 @@ const most = 8;
 const remembered = new Map<string, Answer<PlanAnswer>>();
 
 export function planOf(input: PlanInput): Answer<PlanAnswer> {
-  const known = remembered.get(JSON.stringify(input));
-  const plan = known ?? planReuse(input, () => performance.now());
-  rememberPlan(input, plan);
+  const key = JSON.stringify(input);
+  const plan = remembered.get(key) ?? planReuse(input, () => performance.now());
+  putLast(key, plan);
   return plan;
 }
 
 /** A plan that was made elsewhere, in a thread of its own. */
 export function rememberPlan(input: PlanInput, plan: Answer<PlanAnswer>): void {
-  const key = JSON.stringify(input);
-  // Put last again: the one that was not asked for longest goes first.
+  putLast(JSON.stringify(input), plan);
+}
+
+/** The one that was not asked for longest goes first. */
+function putLast(key: string, plan: Answer<PlanAnswer>): void {
   remembered.delete(key);
   remembered.set(key, plan);
   const [oldest] = remembered.keys();
