@@ -39,6 +39,7 @@ const programs: readonly Program[] = [
     entries: {
       process: 'core/host/core-process.ts',
       'plan-worker': 'core/host/plan-worker.ts',
+      'improve-worker': 'core/host/improve-worker.ts',
       'wall-worker': 'core/procedures/wall-worker.ts',
     },
     folder: 'dist/core',

@@ -1,6 +1,7 @@
 // What a door may ask of the host itself, outside any book: which book is open, open another, begin a
 // new one, begin the demo; and the phone door. Book procedures are in core/procedures; these are about the file.
 import { z } from 'zod';
+import { improveCalls } from './improve-calls.ts';
 import { phoneCalls } from './phone-calls.ts';
 
 const bookFile = z.strictObject({
@@ -38,6 +39,6 @@ export const bookCalls = {
 
 export type BookCallName = keyof typeof bookCalls;
 
-export const hostCalls = { ...bookCalls, ...phoneCalls } as const;
+export const hostCalls = { ...bookCalls, ...phoneCalls, ...improveCalls } as const;
 
 export type HostCallName = keyof typeof hostCalls;

@@ -8,6 +8,8 @@ import { BookSession } from './book-session.ts';
 import type { SessionOptions } from './book-session.ts';
 import { bookCalls } from './host-calls.ts';
 import type { BookCallName } from './host-calls.ts';
+import { type ImproveCallName, improveCalls } from './improve-calls.ts';
+import { Improving } from './improving.ts';
 import { phoneCalls } from './phone-calls.ts';
 import type { PhoneCallName } from './phone-calls.ts';
 import { PhoneDoors } from './phone-doors.ts';
@@ -72,12 +74,14 @@ export function createHost(options: HostOptions): Host {
     // Only looks, and so does not wait for a long query that is under way.
     if (name === 'host.state') return turn.then(async () => callSession(session, name, input));
     if (isPhoneCall(name)) return phones.call(name, input);
+    if (isImproveCall(name)) return turn.then(async () => improving.call(name, input));
     if (isBookCall(name)) {
       const before = session.book();
       const answered = await inTurn(() => callSession(session, name, input));
       if (session.book() === before) return answered;
       // It was opened for a job of the book that is closed now.
       await phones.close();
+      await improving.close();
       await tellChanged();
       return answered;
     }
@@ -101,6 +105,12 @@ export function createHost(options: HostOptions): Host {
     book: () => session.book(),
   });
 
+  const improving = new Improving({
+    book: () => session.book(),
+    now: () => options.context().at,
+    elapsedMs: options.elapsedMs ?? (() => performance.now()),
+  });
+
   return {
     call,
     onChanged: (listener) => {
@@ -110,6 +120,7 @@ export function createHost(options: HostOptions): Host {
     close: async () => {
       clearInterval(backingUp);
       await phones.close();
+      await improving.close();
       await inTurn(async () => answer(await session.close()));
     },
   };
@@ -152,4 +163,8 @@ function isBookCall(name: string): name is BookCallName {
 
 function isPhoneCall(name: string): name is PhoneCallName {
   return Object.hasOwn(phoneCalls, name);
+}
+
+function isImproveCall(name: string): name is ImproveCallName {
+  return Object.hasOwn(improveCalls, name);
 }

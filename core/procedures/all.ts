@@ -76,6 +76,7 @@ import { pickSave } from './pick-save.ts';
 import { picklistGiven } from './picklist-given.ts';
 import { picklistRead } from './picklist-read.ts';
 import { planApply } from './plan-apply.ts';
+import { planKeep } from './plan-keep.ts';
 import { planMake } from './plan-make.ts';
 import { planTakeback } from './plan-takeback.ts';
 import { planWhatif } from './plan-whatif.ts';
@@ -216,6 +217,7 @@ export const procedures = {
   'picklist.given': picklistGiven,
   'picklist.read': picklistRead,
   'plan.apply': planApply,
+  'plan.keep': planKeep,
   'plan.make': planMake,
   'plan.takeback': planTakeback,
   'plan.whatif': planWhatif,

@@ -1,6 +1,7 @@
 // The plan of a job out of its facts, by the same planner as `calc plan`: nothing here reads or writes.
 import { answer, type Answer } from '../answer.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
+import { questionKey, withBound } from '../plan/better-plan.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
 import type { PourFinding } from '../plan/pour-findings.ts';
@@ -49,12 +50,19 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     facts,
     turnsOf,
     input,
-    answer: planned.value,
+    answer: withKeptBound(planned.value, input, facts),
     runs,
     steps: stepsOf(work, job),
     shortfalls: shortfalls.value,
     findings: [...planFindings(facts, turnsOf), ...asked.findings],
   });
+}
+
+/** What was proved for a kept plan holds as long as the question is the same. */
+function withKeptBound(plan: PlanAnswer, input: PlanInput, { source: { keptBound } }: JobFacts): PlanAnswer {
+  return keptBound === null || keptBound.boundCents <= plan.bound || questionKey(input) !== keptBound.question
+    ? plan
+    : withBound(plan, keptBound.boundCents);
 }
 
 /** What the planner is asked for a job: a door that makes a long plan beside asks for just this. */

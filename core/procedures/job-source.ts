@@ -3,6 +3,8 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
+import { questionKey } from '../plan/better-plan.ts';
+import { planInput } from '../plan/contract.ts';
 import { shiftsWith } from '../plan/exceptions.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import type { GangStep } from '../yard/gang.ts';
@@ -27,6 +29,8 @@ export interface JobSource {
   readonly madeUp: readonly MadeUpGang[];
   /** The runs of the job's latest stored plan, from which a new one begins. */
   readonly kept: readonly { readonly turns: readonly string[] }[] | null;
+  /** What was proved of the question that plan answers; null where nothing was. */
+  readonly keptBound: { readonly question: string; readonly boundCents: number } | null;
   readonly changeNumber: number;
 }
 
@@ -39,7 +43,7 @@ export async function readJobSource(
   const job = await book.job(code);
   if (job === null) return unknownJob(code);
   const planning = await readJobPlanning(book, code);
-  const [pours, designs, components, yard, madeUp, kept, changeNumber] = await Promise.all([
+  const [pours, designs, components, yard, madeUp, { kept, keptBound }, changeNumber] = await Promise.all([
     book.pours(code),
     readDesignFacts(book),
     book.components(),
@@ -49,7 +53,18 @@ export async function readJobSource(
     book.changeNumber(),
   ]);
   return designs.ok
-    ? answer({ job, pours, designs: designs.value, components, yard, planning, madeUp, kept, changeNumber })
+    ? answer({
+        job,
+        pours,
+        designs: designs.value,
+        components,
+        yard,
+        planning,
+        madeUp,
+        kept,
+        keptBound,
+        changeNumber,
+      })
     : designs;
 }
 
@@ -75,10 +90,20 @@ async function readMadeUp(book: BookReader, job: string): Promise<readonly MadeU
   );
 }
 
-const keptRuns = z.object({ runs: z.array(z.object({ turns: z.array(z.string()) })) });
+const keptPlan = z.object({
+  runs: z.array(z.object({ turns: z.array(z.string()) })),
+  bound: z.int(),
+});
 
-async function readKept(book: BookReader, job: string): Promise<JobSource['kept']> {
+async function readKept(book: BookReader, job: string): Promise<Pick<JobSource, 'kept' | 'keptBound'>> {
   const plan = await book.latestPlan(job);
-  const read = keptRuns.safeParse(plan?.answer);
-  return read.success ? read.data.runs : null;
+  const read = keptPlan.safeParse(plan?.answer);
+  const asked = planInput.safeParse(plan?.input);
+  return {
+    kept: read.success ? read.data.runs : null,
+    keptBound:
+      read.success && asked.success
+        ? { question: questionKey(asked.data), boundCents: read.data.bound }
+        : null,
+  };
 }

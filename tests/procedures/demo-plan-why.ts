@@ -36,3 +36,14 @@ export async function askOfWhy(ask: DemoHost['ask']): Promise<void> {
     expect(gangs.reduce((sum, { pieces }) => sum + pieces, 0)).toBe(byTurn);
   }
 }
+
+/** The board's own runs kept: the plan stays as it is, and what was proved of it is known from then on. */
+export async function askToKeep(ask: DemoHost['ask']): Promise<void> {
+  const board = await ask('board.read', { job });
+  const runs = [...Map.groupBy(board.turns, ({ run }) => run).values()].map((turns) => ({
+    turns: turns.toSorted((one, other) => Date.parse(one.from) - Date.parse(other.from)).map(({ id }) => id),
+  }));
+  const kept = await ask('plan.keep', { commandId: 'demo-keep-1', job, runs, boundCents: board.boundCents });
+  expect(kept.costChangeCents).toBe(0);
+  expect(kept.before.boundCents).toBe(board.boundCents);
+}

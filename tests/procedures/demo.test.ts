@@ -12,7 +12,7 @@ import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
 import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
-import { askOfWhy } from './demo-plan-why.ts';
+import { askOfWhy, askToKeep } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
 import { askOfChanges } from './demo-plan-changes.ts';
 
@@ -59,6 +59,7 @@ describe('what is read', () => {
 
   test('the plan says what else could be done with a gang, and who holds what is short', async () => {
     await askOfWhy(host.ask);
+    await askToKeep(host.ask);
   }, 30_000);
 
   test('what is told and what is fixed is marked, obeyed, priced and taken back', async () => {
