@@ -38,7 +38,7 @@ export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactC
 }
 
 /** Pieces short that no plan can help: turns and loose turns alone hold more than there is. */
-function standingUnmet(model: Model): number {
+export function standingUnmet(model: Model): number {
   let unmet = 0;
   for (const [component, holds] of holdsByComponent(model, standingHolds(model)).entries()) {
     if (model.hire[component] === null) unmet += excessDays(model, stretchesOf(model, component, holds));

@@ -1,0 +1,115 @@
+// The solver of the plan's models: HiGHS (MIT) behind the few calls that the improvement makes. It blocks its thread while it
+// solves, so it belongs into a thread of its own; an interrupt asked now and then ends it.
+import loader from 'highs';
+import type { OpenModel, PlanSolver, WholeAnswer, WholeLimits } from '../plan/mip/solver.ts';
+
+/** The package's types are those of CommonJS, where the default export is a member; as a module it is the function. */
+const load = loader as unknown as typeof loader.default;
+
+type Highs = Awaited<ReturnType<typeof load>>;
+type Model = ReturnType<Highs['createModel']>;
+
+/** Tight, so that a proof needs little room; the defaults are a hundred times as wide. */
+const tolerances = {
+  primal_feasibility_tolerance: 1e-9,
+  dual_feasibility_tolerance: 1e-9,
+  mip_feasibility_tolerance: 1e-9,
+};
+
+export async function planSolver(): Promise<PlanSolver> {
+  const highs = await load();
+  return {
+    withModel: (work) =>
+      highs.withModel((model) => {
+        model.options.set({
+          output_flag: false,
+          random_seed: 0,
+          mip_rel_gap: 0,
+          mip_abs_gap: 0,
+          ...tolerances,
+        });
+        return work(openModel(highs, model));
+      }),
+  };
+}
+
+function openModel(highs: Highs, model: Model): OpenModel {
+  const { modelStatus, callbackType, variableType } = highs.constants;
+  const whole: number[] = [];
+  let count = 0;
+  const interrupts = (isOver: () => boolean) => {
+    const ask = (event: { interrupt(): void }): undefined => {
+      if (isOver()) event.interrupt();
+    };
+    return {
+      [callbackType.simplexInterrupt]: ask,
+      [callbackType.ipmInterrupt]: ask,
+      [callbackType.mipInterrupt]: ask,
+    };
+  };
+  return {
+    addColumns: (columns) => {
+      const first = count;
+      model.addCols({
+        cost: Float64Array.from(columns, ({ cost }) => cost),
+        lower: Float64Array.from(columns, ({ least }) => least),
+        upper: Float64Array.from(columns, ({ most }) => most),
+        matrix: {
+          format: 'csc',
+          numRows: model.getDimensions().numRows,
+          numCols: columns.length,
+          starts: new Int32Array(columns.length + 1),
+          indices: new Int32Array(0),
+          values: new Float64Array(0),
+        },
+      });
+      for (const [index, column] of columns.entries()) if (column.whole) whole.push(first + index);
+      count += columns.length;
+      return first;
+    },
+    addRows: (rows) => {
+      const starts = new Int32Array(rows.length + 1);
+      for (const [index, { columns }] of rows.entries())
+        starts[index + 1] = (starts[index] ?? 0) + columns.length;
+      model.addRows({
+        lower: Float64Array.from(rows, ({ least }) => least),
+        upper: Float64Array.from(rows, ({ most }) => most),
+        matrix: {
+          format: 'csr',
+          numRows: rows.length,
+          numCols: count,
+          starts,
+          indices: Int32Array.from(rows.flatMap(({ columns }) => columns)),
+          values: Float64Array.from(rows.flatMap(({ times }) => times)),
+        },
+      });
+    },
+    forbid: (column) => void model.changeColBounds(column, 0, 0),
+    relaxed: (isOver) => {
+      model.clearIntegrality();
+      model.run(interrupts(isOver));
+      if (model.getModelStatus() !== modelStatus.optimal) return null;
+      return { value: model.getObjectiveValue(), values: Float64Array.from(model.getSolution().colValue) };
+    },
+    whole: ({ nodes, isOver, onFound, start }: WholeLimits): WholeAnswer => {
+      const types = Int32Array.from(whole, () => variableType.integer);
+      const indices = Int32Array.from(whole).sort();
+      model.changeColsIntegrality({ kind: 'set', indices }, types);
+      model.options.set({ mip_max_nodes: Math.min(nodes, 2_000_000_000) });
+      if (start !== undefined) model.setSolution({ indices: Int32Array.from(start.keys()), values: start });
+      model.run({
+        ...interrupts(isOver),
+        [callbackType.mipImprovingSolution]: (event): undefined => {
+          const found = event.data.mip_solution;
+          if (found !== undefined) onFound?.(found);
+        },
+      });
+      const status = model.getModelStatus();
+      const complete = status === modelStatus.optimal;
+      const values = Float64Array.from(model.getSolution().colValue);
+      const bound = Number(model.info.get('mip_dual_bound'));
+      const isThere = values.length === count && Number(model.info.get('primal_solution_status')) === 2;
+      return { bound, values: isThere ? values : null, complete };
+    },
+  };
+}
