@@ -186,8 +186,7 @@ let number = 0;
 const report = (date: string, steps: readonly Reported[], takesBack: string | null = null): DayReport => ({
   id: `${date} ${(number += 1)}`,
   number,
-  at: `${date}T15:30:00-05:00`,
-  who: 'AB',
+  entered: null,
   entry: {
     date,
     at: `${date}T15:30:00-05:00`,
