@@ -19,14 +19,16 @@ export interface PourTimes {
   readonly free: number;
 }
 
-export function pourTimes(pour: Pour, job: Job): PourTimes {
+/** @param heldUntil until when a hold keeps its set standing, epoch milliseconds; absent where there is none */
+export function pourTimes(pour: Pour, job: Job, heldUntil = -Infinity): PourTimes {
   const sides = pour.sides.map((side) => {
     const setFrom = msOf(side.setAt);
     return { side: side.side, setFrom, setTo: workAfter(setFrom, side.setH, job.shifts) };
   });
   const finish = msOf(pour.finishAt);
   const ready = finish + unitsOfHours(pour.stripMinimumH, 1);
-  const stripFrom = inShift(ready, job.shifts) ? ready : nextShiftStart(ready, job.shifts);
+  const mayStrip = Math.max(ready, heldUntil);
+  const stripFrom = inShift(mayStrip, job.shifts) ? mayStrip : nextShiftStart(mayStrip, job.shifts);
   const stripTo = workAfter(stripFrom, pour.stripH, job.shifts);
   const free = stripTo + unitsOfHours(job.cleanH, 1);
   return { pour: pour.code, sides, finish, ready, stripFrom, stripTo, free };

@@ -1,6 +1,7 @@
 // From pours to what the planner works with: a turn for every gang from the moment its side is set until
 // the strip ends, and loose turns for the pieces between and around the gangs.
 import type { PlanInput } from './contract.ts';
+import { heldUntil, type Held } from './holds.ts';
 import { instantText } from './local-time.ts';
 import { oppositeHoles, type HoledDesign } from './opposite-holes.ts';
 import { closingSide, pourTimes, setFromOf, type PourTimes } from './pour-times.ts';
@@ -35,16 +36,19 @@ export interface TurnsOfPours {
 
 export const tiePurpose = 'ties through both sides';
 
+/** @param facts of the pours of which something more was entered, by code */
 export function turnsFromPours(
   job: Job,
   pours: readonly Pour[],
   designs: ReadonlyMap<string, HoledDesign>,
+  facts: ReadonlyMap<string, Held> = new Map(),
 ): TurnsOfPours {
+  const held = heldUntil(pours, job, facts);
   const times = new Map<string, PourTimes>();
   const turns: PourTurn[] = [];
   const loose: LooseTurn[] = [];
   for (const pour of pours) {
-    const at = pourTimes(pour, job);
+    const at = pourTimes(pour, job, held.get(pour.code));
     times.set(pour.code, at);
     for (const { side, gangs } of pour.sides) {
       const from = setFromOf(at, side);

@@ -4,6 +4,8 @@ import { instantText } from '../plan/local-time.ts';
 import { turnsFromPours } from '../plan/turns-from-pours.ts';
 import { areaM2 } from '../units/area.ts';
 import type { DesignFacts } from './design-facts.ts';
+import { readJobPlanning } from './job-planning.ts';
+import { workingJob } from './job-source.ts';
 
 export interface DesignTurn {
   readonly job: string;
@@ -15,8 +17,10 @@ export interface DesignTurn {
 
 export async function turnsByDesign(book: BookReader): Promise<ReadonlyMap<string, readonly DesignTurn[]>> {
   const byDesign = new Map<string, DesignTurn[]>();
-  for (const job of await book.jobs()) {
-    const { turns } = turnsFromPours(job, await book.pours(job.code), new Map());
+  for (const each of await book.jobs()) {
+    const planning = await readJobPlanning(book, each.code);
+    const job = workingJob(each, planning);
+    const { turns } = turnsFromPours(job, await book.pours(job.code), new Map(), planning.pourFacts);
     for (const { design, pour, side, from, to } of turns) {
       const text = (ms: number): string => instantText(ms, job.timeZone);
       const turn = { job: job.code, pour, side, from: text(from), to: text(to) };

@@ -50,8 +50,8 @@ export async function readEndOfDay(
 }
 
 function plannedOf(source: JobSource) {
-  const { job, pours, designs } = factsOf(source);
-  return { job, pours, turnsOf: turnsFromPours(job, pours, designs) };
+  const { job, pours, designs, planning } = factsOf(source);
+  return { job, pours, turnsOf: turnsFromPours(job, pours, designs, planning.pourFacts) };
 }
 
 interface EarlierEnd {

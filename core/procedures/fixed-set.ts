@@ -3,8 +3,8 @@ import { z } from 'zod';
 import { answer, refuse } from '../answer.ts';
 import { fixedChoice } from '../plan/choices.ts';
 import { splitFixedOf } from '../plan/plan-reuse.ts';
-import { turnsFromPours } from '../plan/turns-from-pours.ts';
 import { readJobFacts } from './job-facts.ts';
+import { turnsOfJob } from './job-plan.ts';
 import { jobPlanInput } from './job-plan-input.ts';
 import { command } from './procedure.ts';
 import { code, commandId } from './shapes.ts';
@@ -23,7 +23,7 @@ export const fixedSet = command({
         field: 'choice',
         hint: 'Maybe another turn is meant.',
       });
-    const turnsOf = turnsFromPours(facts.value.job, facts.value.pours, facts.value.designs);
+    const turnsOf = turnsOfJob(facts.value);
     const { input } = jobPlanInput(facts.value, turnsOf);
     // After those that are obeyed now: where two contradict each other the new one is at fault.
     const split = splitFixedOf({ ...input, fixed: [...(input.fixed ?? []), choice] });

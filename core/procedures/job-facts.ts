@@ -53,7 +53,7 @@ export function factsOf(source: JobSource): JobFacts {
   const isOpen = ({ code }: Pour): boolean => planning.pourFacts.get(code)?.dateOpen === true;
   const pours = source.pours.filter((pour) => !isOpen(pour));
   const yard = { ...source.yard, pace: paceOf(job, source.yard.cleanMs, source.yard.settings) };
-  const spares = jobSpares({ job, pours, designs, components, yard });
+  const spares = jobSpares({ job, pours, designs, components, yard, planning });
   const kept = yard.settings.keepSpares ? spares : [];
   const levels = readyLevels({
     ...yard,

@@ -32,7 +32,7 @@ export interface JobPlan {
 /** @param improveSeconds how long to look for a better plan than the instant one; not at all where absent */
 export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPlan> {
   const { job, pours } = facts;
-  const turnsOf = turnsFromPours(job, pours, facts.designs);
+  const turnsOf = turnsOfJob(facts);
   const asked = jobPlanInput(facts, turnsOf);
   const input = searched(asked.input, improveSeconds);
   const planned = planOf(input);
@@ -67,8 +67,13 @@ function withKeptBound(plan: PlanAnswer, input: PlanInput, { source: { keptBound
 
 /** What the planner is asked for a job: a door that makes a long plan beside asks for just this. */
 export function planInputOfJob(facts: JobFacts, improveSeconds?: number): PlanInput {
-  const turnsOf = turnsFromPours(facts.job, facts.pours, facts.designs);
+  const turnsOf = turnsOfJob(facts);
   return searched(jobPlanInput(facts, turnsOf).input, improveSeconds);
+}
+
+/** The turns of all dated pours by the working calendar, those on hold until their hold ends. */
+export function turnsOfJob({ job, pours, designs, planning }: JobFacts): TurnsOfPours {
+  return turnsFromPours(job, pours, designs, planning.pourFacts);
 }
 
 function searched(input: PlanInput, improveSeconds: number | undefined): PlanInput {

@@ -7,10 +7,12 @@ import { componentRates, type ComponentRate } from '../yard/rates.ts';
 import { spareOf, type SpareLine } from '../yard/spares.ts';
 import type { DesignFacts } from './design-facts.ts';
 import { found } from './by-code.ts';
+import type { JobPlanning } from './job-planning.ts';
 import type { JobYard } from './yard-facts.ts';
 
 export interface SpareFacts {
   readonly job: Job;
+  readonly planning: Pick<JobPlanning, 'pourFacts'>;
   readonly pours: readonly Pour[];
   readonly designs: ReadonlyMap<string, DesignFacts>;
   readonly components: readonly BookComponent[];
@@ -19,8 +21,8 @@ export interface SpareFacts {
 
 /** Of the components that the job's turns hold, in the order of the catalogue. */
 export function jobSpares(facts: SpareFacts): readonly (SpareLine & { readonly of: ComponentRate })[] {
-  const { job, pours, designs, components, yard } = facts;
-  const { turns, loose } = turnsFromPours(job, pours, designs);
+  const { job, pours, designs, components, yard, planning } = facts;
+  const { turns, loose } = turnsFromPours(job, pours, designs, planning.pourFacts);
   const most = mostStanding(turns, loose, (design) => found(designs, design).pieces);
   return componentRates({ ...yard, components }).flatMap((rate) => {
     const own = most.get(rate.component);

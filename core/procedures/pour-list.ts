@@ -10,6 +10,7 @@ import { found } from './by-code.ts';
 import { readDesignFacts } from './design-facts.ts';
 import { shownTimes } from './shown-times.ts';
 import { unknownJob } from './unknown.ts';
+import { readWorkingJob } from './working-job.ts';
 import { query } from './procedure.ts';
 import { code, finding, instant, pour, pourTimes, quantity } from './shapes.ts';
 
@@ -38,11 +39,12 @@ export const pourList = query({
     ),
   }),
   run: async (book, { job: jobCode }) => {
-    const job = await book.job(jobCode);
-    if (job === null) return unknownJob(jobCode);
+    const working = await readWorkingJob(book, jobCode);
+    if (working === null) return unknownJob(jobCode);
+    const { job, planning } = working;
     const [pours, designs] = await Promise.all([book.pours(jobCode), readDesignFacts(book)]);
     if (!designs.ok) return designs;
-    const { times, loose } = turnsFromPours(job, pours, designs.value);
+    const { times, loose } = turnsFromPours(job, pours, designs.value, planning.pourFacts);
     return answer({
       pours: pours.map((each) => ({
         pour: asData(each),

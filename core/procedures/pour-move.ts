@@ -7,6 +7,7 @@ import { unknownJob } from './unknown.ts';
 import { move } from './plan-whatif.ts';
 import { command } from './procedure.ts';
 import { code, commandId, pour } from './shapes.ts';
+import { readWorkingJob } from './working-job.ts';
 
 export const pourMove = command({
   name: 'pour.move',
@@ -14,10 +15,10 @@ export const pourMove = command({
   /** `before` puts them back exactly: a pour moved off a day off does not come back to it by working days. */
   output: z.strictObject({ pours: z.array(pour), before: z.array(pour) }),
   run: async (book, { job: jobCode, moves }) => {
-    const job = await book.job(jobCode);
-    if (job === null) return unknownJob(jobCode);
+    const working = await readWorkingJob(book, jobCode);
+    if (working === null) return unknownJob(jobCode);
     const pours = await book.pours(jobCode);
-    const moved = movePours(job, pours, moves);
+    const moved = movePours(working.job, pours, moves);
     if (!moved.ok) return moved;
     const { changed } = moved.value;
     for (const each of changed) await book.putPour(jobCode, each);

@@ -15,6 +15,7 @@ import { byCode, found } from './by-code.ts';
 import { query } from './procedure.ts';
 import { code, date, instant } from './shapes.ts';
 import { unknownJob } from './unknown.ts';
+import { readWorkingJob } from './working-job.ts';
 import { type JobYard, readJobYard } from './yard-facts.ts';
 
 const piecesOf = { component: code, name: z.string(), quantity: z.int() };
@@ -56,8 +57,9 @@ export const yardCare = query({
   input: z.strictObject({ job: code, now: instant.optional() }),
   output: careAnswer,
   run: async (book, { job: jobCode, now }) => {
-    const job = await book.job(jobCode);
-    if (job === null) return unknownJob(jobCode);
+    const working = await readWorkingJob(book, jobCode);
+    if (working === null) return unknownJob(jobCode);
+    const { job } = working;
     const [yard, components] = await Promise.all([readJobYard(book, job, now), book.components()]);
     const names = byCode(components);
     const name = (component: string): string => found(names, component).name;

@@ -7,6 +7,7 @@ import { jobSpares } from './job-spares.ts';
 import { query } from './procedure.ts';
 import { code } from './shapes.ts';
 import { unknownJob } from './unknown.ts';
+import { readWorkingJob } from './working-job.ts';
 
 const usedRate = z.discriminatedUnion('basis', [
   /** Lost and damaged, of the pieces that came back from turns. */
@@ -41,8 +42,8 @@ export const yardRates = query({
     ),
   }),
   run: async (book, { job: jobCode }) => {
-    const job = await book.job(jobCode);
-    if (job === null) return unknownJob(jobCode);
+    const working = await readWorkingJob(book, jobCode);
+    if (working === null) return unknownJob(jobCode);
     const [pours, designs, components, settings, tickets, counts] = await Promise.all([
       book.pours(jobCode),
       readDesignFacts(book),
@@ -57,7 +58,7 @@ export const yardRates = query({
     return answer({
       keepSpares: settings.keepSpares,
       turnsForOwnRate: settings.turnsForOwnRate,
-      rates: jobSpares({ job, pours, designs: designs.value, components, yard }).map(
+      rates: jobSpares({ ...working, pours, designs: designs.value, components, yard }).map(
         ({ component, rate, most, spare, of }) => ({
           component,
           name: found(catalogue, component).name,
