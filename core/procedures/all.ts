@@ -83,7 +83,10 @@ import { planWhatif } from './plan-whatif.ts';
 import { planWhy } from './plan-why.ts';
 import { pourIssue } from './pour-issue.ts';
 import { pourList } from './pour-list.ts';
+import { pourDates } from './pour-dates.ts';
 import { pourMove } from './pour-move.ts';
+import { pourOpen } from './pour-open.ts';
+import { pourPlace } from './pour-place.ts';
 import { pourRemove } from './pour-remove.ts';
 import { pourSave } from './pour-save.ts';
 import { repairDrop } from './repair-drop.ts';
@@ -123,6 +126,10 @@ import { toldMark } from './told-mark.ts';
 import { toldRelease } from './told-release.ts';
 import { truckList } from './truck-list.ts';
 import { truckSave } from './truck-save.ts';
+import { whatifCompare } from './whatif-compare.ts';
+import { whatifDrop } from './whatif-drop.ts';
+import { whatifKeep } from './whatif-keep.ts';
+import { whatifList } from './whatif-list.ts';
 import { yardCare } from './yard-care.ts';
 import { yardClean } from './yard-clean.ts';
 import { yardForeign } from './yard-foreign.ts';
@@ -224,7 +231,10 @@ export const procedures = {
   'plan.why': planWhy,
   'pour.issue': pourIssue,
   'pour.list': pourList,
+  'pour.dates': pourDates,
   'pour.move': pourMove,
+  'pour.open': pourOpen,
+  'pour.place': pourPlace,
   'pour.remove': pourRemove,
   'pour.save': pourSave,
   'repair.drop': repairDrop,
@@ -266,6 +276,10 @@ export const procedures = {
   'told.release': toldRelease,
   'truck.list': truckList,
   'truck.save': truckSave,
+  'whatif.compare': whatifCompare,
+  'whatif.drop': whatifDrop,
+  'whatif.keep': whatifKeep,
+  'whatif.list': whatifList,
   'yard.care': yardCare,
   'yard.clean': yardClean,
   'yard.foreign': yardForeign,

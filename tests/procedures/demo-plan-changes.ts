@@ -20,3 +20,12 @@ export async function askOfChanges({ ask }: Pick<DemoHost, 'ask'>): Promise<void
   const after = await ask('board.read', { job });
   expect([after.turns, after.cost]).toEqual([before.turns, before.cost]);
 }
+
+export async function askOfKept({ ask }: Pick<DemoHost, 'ask'>): Promise<void> {
+  const changes = [{ kind: 'move' as const, pour: 'P09', workingDays: 1 }];
+  const { id } = await ask('whatif.keep', { commandId: 'demo-kept-1', job, name: 'P09 later', changes });
+  expect((await ask('whatif.list', { job })).kept).toMatchObject([{ id, name: 'P09 later', whyNot: null }]);
+  const compared = await ask('whatif.compare', { job, one: 'now', other: { kept: id } });
+  expect(compared.pours.map(({ pour }) => pour)).toEqual(['P09']);
+  await ask('whatif.drop', { commandId: 'demo-kept-2', job, id });
+}

@@ -14,7 +14,7 @@ import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy, askToKeep } from './demo-plan-why.ts';
 import { askOfTickets } from './demo-tickets.ts';
-import { askOfChanges } from './demo-plan-changes.ts';
+import { askOfChanges, askOfKept } from './demo-plan-changes.ts';
 
 let host: DemoHost;
 const asked = new Set<string>();
@@ -68,6 +68,8 @@ describe('what is read', () => {
   }, 30_000);
 
   test('a change is asked about, carried out, listed and taken back', () => askOfChanges(host));
+
+  test('a what-if is kept, compared and dropped', () => askOfKept(host));
 
   test('crew hours of the days add up to those of the steps', async () => {
     const { days, steps, job: ofBoard } = await host.ask('board.read', { job });
