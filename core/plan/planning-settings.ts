@@ -63,6 +63,8 @@ export const planningSettings = z.strictObject({
   pads: z.array(pad).max(40),
   /** Gangs are laid down to be cleaned before they go on: two picks in place of one. */
   laidDown: z.boolean(),
+  /** Working days from ordering pieces on hire until they are there. Common practice, no source. */
+  hireLeadDays: z.int().min(0).max(60).default(3),
   phones: z.array(z.strictObject({ who: name, phone: z.string().trim().min(1).max(40) })).max(200),
 });
 export type PlanningSettings = z.output<typeof planningSettings>;
@@ -75,5 +77,6 @@ export const firstPlanningSettings: PlanningSettings = {
   cranes: [],
   pads: [],
   laidDown: false,
+  hireLeadDays: 3,
   phones: [],
 };

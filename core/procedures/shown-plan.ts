@@ -36,7 +36,11 @@ function markedOf({ input, answer }: JobPlan): MarkedChoices {
 }
 
 /** Told instructions that the plan does not follow: it does otherwise, or their turns are gone. */
-export function changedTold({ facts, input, answer }: JobPlan): readonly Instruction[] {
+export function changedTold({
+  facts,
+  input,
+  answer,
+}: Pick<JobPlan, 'facts' | 'input' | 'answer'>): readonly Instruction[] {
   const there = new Set((input.told ?? []).map((each) => JSON.stringify(each)));
   const gone = facts.planning.told.filter((each) => !there.has(JSON.stringify(each)));
   return [...(answer.changed ?? []), ...gone];
@@ -52,7 +56,7 @@ export function shownCost(cost: JobPlan['answer']['cost']) {
   };
 }
 
-export function shownShortfalls(plan: JobPlan) {
+export function shownShortfalls(plan: Pick<JobPlan, 'facts' | 'turnsOf' | 'shortfalls'>) {
   const holders = {
     turns: new Map(plan.turnsOf.turns.map((turn) => [turn.id, turn])),
     loose: new Map(plan.turnsOf.loose.map((line) => [line.id, line])),
@@ -71,7 +75,7 @@ interface Holders {
   readonly loose: ReadonlyMap<string, JobPlan['turnsOf']['loose'][number]>;
 }
 
-function shownShortfall(facts: ShortfallFacts, plan: JobPlan, holders: Holders) {
+function shownShortfall(facts: ShortfallFacts, plan: Pick<JobPlan, 'facts'>, holders: Holders) {
   const { shortfall, held, stock, hireCents } = facts;
   const { component, from, to, quantity } = shortfall;
   const catalogued = found(plan.facts.components, component);
