@@ -1,0 +1,67 @@
+// What a plan with other dates does that the plan before it did not: pieces short, money, told instructions, days on which the
+// crew has more work than hours, findings. All as the difference of two whole plans.
+import { shiftsBetween } from '../plan/calendar.ts';
+import { dayOfDate } from '../plan/days.ts';
+import { msOf, zoneOf } from '../plan/local-time.ts';
+import { pourFindings } from '../plan/pour-findings.ts';
+import { hoursByDate } from '../plan/steps.ts';
+import { compareShortfalls } from './compare-shortfalls.ts';
+import type { JobPlan } from './job-plan.ts';
+import { changedTold, shownCost, shownShortfalls } from './shown-plan.ts';
+
+/** One plan as far as it is compared; made once for the plan before. */
+export function comparedPlan(plan: JobPlan) {
+  const { job, pours, designs } = plan.facts;
+  return {
+    shortfalls: shownShortfalls(plan),
+    cost: shownCost(plan.answer.cost),
+    changedTold: changedTold(plan).length,
+    overfull: overfullDays(plan),
+    findings: [...plan.findings, ...pours.flatMap((pour) => pourFindings(job, pour, pours, designs))],
+  };
+}
+export type ComparedPlan = ReturnType<typeof comparedPlan>;
+
+export function dateEffects(before: ComparedPlan, after: ComparedPlan) {
+  const { newShortfalls, changedShortfalls, goneShortfalls } = compareShortfalls(
+    before.shortfalls,
+    after.shortfalls,
+  );
+  const known = new Set(before.findings.map(({ rule, message }) => `${rule} ${message}`));
+  const findings = after.findings.filter(
+    ({ rule, message, severity }) => severity !== 'note' && !known.has(`${rule} ${message}`),
+  );
+  const hoursBefore = new Map(before.overfull.map(({ date, hoursNeeded }) => [date, hoursNeeded]));
+  const overfull = after.overfull.filter(
+    ({ date, hoursNeeded }) => hoursNeeded > (hoursBefore.get(date) ?? 0) + 1e-6,
+  );
+  const worse = changedShortfalls.filter(
+    ({ before: was, after: is }) =>
+      is.quantity > was.quantity || msOf(is.from) < msOf(was.from) || msOf(is.to) > msOf(was.to),
+  );
+  const toldChange = after.changedTold - before.changedTold;
+  return {
+    newShortfalls,
+    changedShortfalls,
+    goneShortfalls,
+    costChangeCents: after.cost.totalCents - before.cost.totalCents,
+    unmetChange: after.cost.unmet - before.cost.unmet,
+    toldChange,
+    overfullDays: overfull,
+    findings: [...findings],
+    breaks: newShortfalls.length + worse.length + overfull.length + findings.length + Math.max(0, toldChange),
+  };
+}
+
+/** Days on which the steps need more hours of the crew than their shifts have. */
+function overfullDays({ facts: { job }, steps }: JobPlan) {
+  const zone = zoneOf(job.timeZone);
+  return [...hoursByDate(steps)].flatMap(([date, hours]) => {
+    const day = dayOfDate(date);
+    const shifts = shiftsBetween(zone.startMs(day), zone.startMs(day + 1), job.shifts);
+    const there = shifts.reduce((sum, { from, to }) => sum + (to - from) / 3_600_000, 0);
+    return hours > there + 1e-6
+      ? [{ date, hoursNeeded: hours * job.crew, hoursThere: there * job.crew }]
+      : [];
+  });
+}
