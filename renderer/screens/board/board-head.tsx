@@ -39,6 +39,7 @@ function PlanButtons(props: {
   const clashes = board.planFindings.length;
   return (
     <div className="plan-buttons">
+      <Button onPress={() => props.onPane('better')}>Look for a better plan</Button>
       <Button onPress={() => props.onPane('told')}>
         {board.changedTold === 0 ? 'Told' : `Told: ${board.changedTold} otherwise`}
       </Button>
@@ -64,7 +65,7 @@ function CostLine(props: { readonly model: BoardModel }): ReactNode {
       <span>
         {board.proven
           ? 'no plan costs less'
-          : `still to be saved at most ${money(saving)}, ${board.gapPercent.toFixed(1)} %`}
+          : `still to be saved at most ${money(saving)}, ${board.gapPercent.toFixed(board.gapPercent < 1 ? 2 : 1)} %`}
       </span>
       {board.cost.unmet > 0 ? (
         <span className="short-word">{board.cost.unmet} piece-days short that cannot be hired</span>

@@ -1,5 +1,6 @@
 // Which pane stands beside the board: a pour or one of its gangs, or a pane about the whole plan by its name in the address.
 import type { ReactNode } from 'react';
+import { BetterPane } from './better-pane.tsx';
 import type { BoardModel } from './board-rows.ts';
 import type { Move } from './board-types.ts';
 import { FindingsPane } from './findings-pane.tsx';
@@ -18,6 +19,7 @@ export function BoardSide(props: {
   const close = (): void => onChange({ pane: null });
   const pane = query.get('pane');
   if (pane === 'told') return <ToldPane model={model} readOnly={readOnly} onClose={close} />;
+  if (pane === 'better') return <BetterPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'clashes') {
     const show = (pour: string): void => onChange({ pane: null, pour, gang: null });
     return <FindingsPane model={model} onSelect={show} onClose={close} />;
