@@ -12,7 +12,22 @@ import { Prices } from './prices.ts';
 
 const stepsWithoutUnmet = 12;
 
-export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactCost, total: number): number {
+/** What was proved besides the prices. */
+export interface Proved {
+  /** No plan with as few pieces wanting costs less, in the money of the search; -Infinity where nothing more is known. */
+  readonly least: number;
+  /** Whether no plan leaves fewer pieces wanting. */
+  readonly unmetIsLeast: boolean;
+}
+
+export function boundOf(
+  model: Model,
+  edges: Edges,
+  sketch: Sketch,
+  cost: ExactCost,
+  total: number,
+  proved: Proved = { least: -Infinity, unmetIsLeast: false },
+): number {
   const { places } = model.grains;
   const grains = grainsOfCost(cost);
   if (sketch.complete) {
@@ -28,13 +43,14 @@ export function boundOf(model: Model, edges: Edges, sketch: Sketch, cost: ExactC
     for (let step = 0; step < stepsWithoutUnmet; step += 1) apart.step(Number(grains) * edges.money.perGrain);
     least = Math.max(least, apart.bound);
   }
+  least = Math.max(least, proved.least);
   // Sums of doubles are off by far less than a billionth.
   const careful = least - Math.abs(least) * 1e-9 - edges.money.tolerance / 100;
   // Every plan costs a whole number of grains, so that none costs less than the next one.
   const minor = edges.money.exact ? Math.ceil(careful) / 10 ** places : careful;
   const bound = Math.max(0, Math.min(Math.floor(minor), Number(roundDown(grains, places))));
   // A plan may only be called the best where no plan leaves fewer pieces wanting.
-  return cost.unmet > standingUnmet(model) ? Math.min(bound, total - 2) : bound;
+  return cost.unmet > standingUnmet(model) && !proved.unmetIsLeast ? Math.min(bound, total - 2) : bound;
 }
 
 /** Pieces short that no plan can help: turns and loose turns alone hold more than there is. */

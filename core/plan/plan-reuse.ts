@@ -1,15 +1,15 @@
 // The reuse plan of `calc plan`: which turns one gang serves one after another, what is short when, what
 // it costs, and how far from the best it can be at most.
 import { answer, refuse, type Answer } from '../answer.ts';
-import { boundOf } from './bound.ts';
+import { boundOf, type Proved } from './bound.ts';
 import { checkPlanInput } from './check-input.ts';
 import type { PlanAnswer, PlanInput } from './contract.ts';
 import { changedOf, exactCost, roundedCost } from './cost.ts';
-import { edgesOf } from './edges.ts';
+import { edgesOf, type Edges } from './edges.ts';
 import { mayFollow } from './follows.ts';
 import { runsOf, type Followers } from './holding.ts';
 import { improve } from './improve.ts';
-import { instantPlan } from './instant-plan.ts';
+import { instantPlan, type Sketch } from './instant-plan.ts';
 import { instantsOf } from './instants.ts';
 import { modelOf, type Model } from './model.ts';
 import { fixedPlaces } from './model-choices.ts';
@@ -33,6 +33,17 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
       allowedMs === Infinity ? 0 : Math.min(1, (nowMs() - startedMs) / Math.max(1, allowedMs));
     if (allowedMs > 0) sketch = improve(model, edges, sketch, { seed, steps, used });
   }
+  return planAnswerOf(model, edges, sketch, Math.max(0, nowMs() - startedMs));
+}
+
+/** @param proved what is known besides the prices of the sketch */
+export function planAnswerOf(
+  model: Model,
+  edges: Edges,
+  sketch: Sketch,
+  milliseconds: number,
+  proved?: Proved,
+): Answer<PlanAnswer> {
   const followers = sketch.standing.chains.follower;
   const exact = exactCost(model, followers);
   const cost = roundedCost(model, exact);
@@ -40,7 +51,7 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
     return refuse('cost-too-large', `The plan costs ${cost.total} minor units, too many to count singly.`, {
       hint: 'Maybe a rate or a number of hours is mistyped.',
     });
-  const bound = boundOf(model, edges, sketch, exact, cost.total);
+  const bound = boundOf(model, edges, sketch, exact, cost.total, proved);
   return answer({
     runs: runsOf(followers).map((run) => ({ turns: run.map((turn) => model.turnIds[turn] ?? '') })),
     shortfalls: shortfallsOf(model, followers),
@@ -49,7 +60,7 @@ export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAns
     bound,
     gapPercent: cost.total > 0 ? Math.max(0, (100 * (cost.total - bound)) / cost.total) : 0,
     proven: cost.total - bound <= 1,
-    milliseconds: Math.max(0, nowMs() - startedMs),
+    milliseconds,
   });
 }
 

@@ -3,7 +3,7 @@
 // bound of the whole stays that of the prices, or rises to what the solver proved of all that was left.
 import type { Edges } from '../edges.ts';
 import { exactCost, grainsOfCost } from '../cost.ts';
-import { standingUnmet } from '../bound.ts';
+import { standingUnmet, type Proved } from '../bound.ts';
 import { improve } from '../improve.ts';
 import type { Sketch } from '../instant-plan.ts';
 import { polish } from '../instant-plan.ts';
@@ -13,14 +13,6 @@ import { keepAll, keptUnder, type Kept } from './kept.ts';
 import { solveModel, type ModelAnswer } from './solve-model.ts';
 import type { PlanSolver } from './solver.ts';
 import { keptInWindow } from './window.ts';
-
-/** What was proved besides the prices. */
-export interface Proved {
-  /** No plan with as few pieces wanting costs less, in the money of the search; -Infinity where nothing more is known. */
-  readonly least: number;
-  /** Whether no plan leaves fewer pieces wanting. */
-  readonly unmetIsLeast: boolean;
-}
 
 export interface WholeEffort {
   readonly seed: number;
@@ -37,8 +29,13 @@ export interface Improved {
   readonly proved: Proved;
 }
 
-/** Models with more follows than this are not solved as a whole: found by trial, half a minute of solving. */
-const mostEdges = 6000;
+/** Models with no more follows than this are solved as a whole at once; found by trial: half a minute of solving. */
+const easyEdges = 6000;
+/** Those with no more than this when windows help no longer: what time is left raises the bound. */
+const mostEdges = 40_000;
+/** Turns in a window. */
+const firstWindow = 60;
+const lastWindow = 140;
 const priceRounds = 400;
 const stepsPerNode = 100;
 
@@ -85,13 +82,13 @@ class Search {
     });
     this.tell();
     if (!this.proved.unmetIsLeast) this.proveUnmet();
+    let size = firstWindow;
     while (!this.isDone() && !this.isOver()) {
       const kept = this.kept();
-      if (kept.edges.length <= mostEdges) {
-        this.solveAll(kept);
-        return;
-      }
-      if (!this.passOverWindows(kept)) return;
+      const whole = kept.edges.length <= (size <= lastWindow ? easyEdges : mostEdges);
+      if (whole) this.solveAll(kept);
+      if (whole || size > lastWindow) return;
+      if (!this.passOverWindows(kept, size)) size = Math.ceil(size * 1.5);
     }
   }
 
@@ -112,7 +109,7 @@ class Search {
 
   /** Where pieces that cannot be hired are wanting: the fewest there can be, before any cost. */
   private proveUnmet(): void {
-    if (this.edges.to.length > mostEdges) return;
+    if (this.edges.to.length > easyEdges) return;
     const answer = this.ask(keepAll(this.edges), { kind: 'unmet', mostUnmet: Infinity });
     if (answer.complete || Math.ceil(answer.bound - 1e-4) >= this.sketch.standing.cost.unmet)
       this.proved = { ...this.proved, unmetIsLeast: true };
@@ -129,13 +126,12 @@ class Search {
     this.tell();
   }
 
-  /** Half a minute of turns overlap from window to window. Answers whether another pass may help. */
-  private passOverWindows(kept: Kept): boolean {
+  /** Windows overlap by half. Answers whether the plan got better. */
+  private passOverWindows(kept: Kept, size: number): boolean {
     const { model, edges } = this;
     const order = Array.from({ length: edges.turns }, (_, turn) => turn);
     order.sort((one, other) => (model.from[one] ?? 0) - (model.from[other] ?? 0) || one - other);
     const random = randomFrom(this.effort.seed + Math.round(this.cost()));
-    const size = 60;
     const before = this.cost();
     let left = kept;
     for (let first = -Math.floor(random() * size); first < edges.turns; first += size / 2) {
@@ -168,12 +164,11 @@ class Search {
 
   /** A plan of the solver is costed exactly and, where it is better, bettered by small changes. */
   private take(followers: Int32Array): void {
-    const { grid, cost } = this.sketch.standing;
+    const { cost } = this.sketch.standing;
     const exact = exactCost(this.model, followers);
     const money = Number(grainsOfCost(exact)) * this.edges.money.perGrain;
     const dearer = money - cost.cost >= -this.edges.money.tolerance;
     if (exact.unmet > cost.unmet || (exact.unmet === cost.unmet && dearer)) return;
-    void grid;
     const perTurn = this.edges.turns <= 80 ? this.edges.turns : 16;
     this.sketch = {
       ...polish(this.model, this.edges, this.sketch.prices, followers, this.sketch.proof, perTurn),
