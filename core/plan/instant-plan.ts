@@ -1,6 +1,7 @@
 // The plan answered at once: some steps of prices give good plans and a bound, small changes better the
 // best of them, and a small input is searched to the end. The effort depends on the size alone, so the
 // same input always gives the same plan.
+import { anneal } from './anneal.ts';
 import { candidateEdges } from './candidates.ts';
 import { edgeBetween, type Edges } from './edges.ts';
 import { exactSearch } from './exact-search.ts';
@@ -24,6 +25,9 @@ export interface Sketch {
 
 const exactTurns = 12;
 const exactChoices = 6000;
+/** Up to so many turns every follow is tried, and some changes besides. */
+const wholeTurns = 60;
+const shakes = 2000;
 
 /** @param start a plan known before: the answer is never dearer than it, nor than it would be without it */
 export function instantPlan(model: Model, edges: Edges, start?: Int32Array): Sketch {
@@ -36,11 +40,22 @@ export function instantPlan(model: Model, edges: Edges, start?: Int32Array): Ske
     if (next.cost < best.cost) best = next;
     if (next.bound > proof.bound) proof = next;
   }
-  const perTurn = edges.turns <= 40 ? edges.turns : 6;
-  const sketch = polish(model, edges, prices, best.followers, proof, perTurn);
-  if (start === undefined || sketch.complete) return sketch;
+  const perTurn = edges.turns <= wholeTurns ? edges.turns : 12;
+  const fresh = polish(model, edges, prices, best.followers, proof, perTurn);
+  if (fresh.complete) return fresh;
+  const sketch = edges.turns <= wholeTurns ? shaken(edges, fresh) : fresh;
+  if (start === undefined) return sketch;
   const begun = polish(model, edges, prices, start, proof, perTurn);
   return begun.complete ? begun : betterOf(sketch, begun);
+}
+
+/** Some thousand changes by chance, which take some milliseconds; the same ones every time. */
+function shaken(edges: Edges, sketch: Sketch): Sketch {
+  const { grid } = sketch.standing;
+  const { best, proof } = anneal(edges, sketch, { seed: 1, steps: shakes, used: () => 0 });
+  const standing: Standing = { grid, chains: chainsOf(best), cost: grid.lay(best) };
+  descend(standing, sketch.order, proof.gain, { slack: Infinity, passes: 3 });
+  return { ...sketch, standing, proof };
 }
 
 /** Of plans of one cost the one with fewer runs, then the one that began from what was known: less changes. */
@@ -92,5 +107,5 @@ export function polish(
 function priceSteps(prices: Prices, edges: Edges): number {
   const { components, times } = prices.samples;
   const work = (edges.to.length + 4 * times.length) * components.length;
-  return Math.max(8, Math.min(40, Math.floor(20_000_000 / Math.max(1, work))));
+  return Math.max(8, Math.min(40, Math.floor(30_000_000 / Math.max(1, work))));
 }
