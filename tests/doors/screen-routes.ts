@@ -8,6 +8,9 @@ export interface ScreenRoute {
 
 export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'board', address: '/board' },
+  { name: 'board-gang', address: '/board?pour=P09&gang=P09/B2' },
+  { name: 'better-plan', address: '/board?pane=better' },
+  { name: 'told', address: '/board?pane=told' },
   { name: 'shortfalls', address: '/shortfalls' },
   { name: 'designs', address: '/designs' },
   { name: 'design', address: '/designs/GD' },

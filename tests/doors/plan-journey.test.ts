@@ -1,0 +1,27 @@
+import process from 'node:process';
+import { describe } from 'vitest';
+import { doorTest } from './door-test.ts';
+import { doorKinds, openDoor } from './doors.ts';
+import { asksWhy, looksForABetterPlan } from './plan-journey.ts';
+
+describe.each(doorKinds)('through the %s door', (kind) => {
+  doorTest(
+    kind,
+    'a pour is a day off, a shortfall gets its way out, plans are compared and bettered, the day is ended',
+    async () => {
+      const door = await openDoor(kind, { demo: true });
+      const { page } = door;
+      page.setDefaultTimeout(20_000);
+      try {
+        await asksWhy(page);
+        await looksForABetterPlan(page);
+      } catch (error) {
+        const picture = process.env['REGANG_FAILED_PICTURE'];
+        if (picture !== undefined) await page.screenshot({ path: picture });
+        throw error;
+      } finally {
+        await door.close();
+      }
+    },
+  );
+});

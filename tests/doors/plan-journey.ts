@@ -1,0 +1,74 @@
+// A journey over the planner, as a coordinator makes it on the demo job: at ten past six a pour is a day off, something
+// is short, two plans are weighed against each other, a better one is looked for, and the day is ended. Written once;
+// plan-journey.test.ts takes it through both doors.
+import type { Locator, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { goToScreen } from './go-to-screen.ts';
+
+const headline = (page: Page): Locator => page.getByRole('heading', { level: 1 });
+const pane = (page: Page, name: string | RegExp): Locator => page.getByRole('complementary', { name });
+const banner = (page: Page): Locator => page.getByRole('banner');
+
+/** What the plan costs, as the board's head says it, in cents. */
+export async function planCost(page: Page): Promise<number> {
+  const words = await page.locator('.cost-line b').innerText();
+  const [, dollars, cents] = /\$([\d,]+)\.(\d\d)/u.exec(words) ?? [];
+  if (dollars === undefined || cents === undefined) throw new Error(`"${words}" is no cost.`);
+  return Number(dollars.replaceAll(',', '')) * 100 + Number(cents);
+}
+
+async function undo(page: Page): Promise<void> {
+  await banner(page).getByRole('button', { name: 'Undo' }).click();
+  await banner(page)
+    .getByText(/^Undone: /u)
+    .waitFor();
+}
+
+/** Looks for a better plan for as long as it likes, stops it, keeps its best, and takes that back. */
+export async function looksForABetterPlan(page: Page): Promise<void> {
+  await goToScreen(page, '/board');
+  const before = await planCost(page);
+  await page.getByRole('button', { name: 'Look for a better plan' }).click();
+  const better = pane(page, 'A better plan');
+  await better.getByRole('radio', { name: '10 min' }).click();
+  await better.getByRole('button', { name: 'Look', exact: true }).click();
+  await better.getByText(/^Looking: \d+ s of at most 600 s$|^Done after/u).waitFor();
+  const found = better.getByRole('region', { name: 'What was found' });
+  await found.getByText('Still to be saved').waitFor();
+  // It says at every moment how much could still be saved, or that nothing could.
+  await found
+    .getByText(/at most \$[\d,.]+, \d+\.\d+ %|no plan costs less/u)
+    .first()
+    .waitFor();
+  await better.getByRole('button', { name: /^(Stop and keep|Keep) its best$/u }).click();
+  await better.getByText('Its best is the plan of the board now').waitFor();
+  await better.getByText(/^(Stopped|Done) after \d+ s/u).waitFor();
+  expect(await planCost(page)).toBeLessThanOrEqual(before);
+  await undo(page);
+  await expect.poll(() => planCost(page)).toBe(before);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => better.count()).toBe(0);
+}
+
+/** Asks of a re-ganged gang why, fixes what it could do otherwise, reads what that costs, and releases it. */
+export async function asksWhy(page: Page): Promise<void> {
+  await goToScreen(page, '/board?pour=P09&gang=P09/B2');
+  const before = await planCost(page);
+  const gang = pane(page, 'Gang P09/B2');
+  await gang.getByText('re-ganged from GB of P05').waitFor();
+  await gang.getByRole('button', { name: 'Why this?' }).click();
+  const ways = gang.getByRole('table', { name: 'Other ways to come' });
+  const anew = ways.getByRole('row', { name: /^assemble it anew/u });
+  const cost = /\+\$([\d.]+)/u.exec(await anew.innerText())?.[1];
+  await ways
+    .getByRole('row', { name: /too late|too little time/u })
+    .first()
+    .waitFor();
+  await anew.getByRole('button', { name: 'Fix: assemble it anew' }).click();
+  await gang.getByText(/^assembled, /u).waitFor();
+  await gang.getByText(`it costs the plan +$${cost}`).waitFor();
+  expect(await planCost(page)).toBe(before + Math.round(Number(cost) * 100));
+  await gang.getByRole('button', { name: 'Release', exact: true }).click();
+  await gang.getByText('re-ganged from GB of P05').waitFor();
+  await expect.poll(() => planCost(page)).toBe(before);
+}
