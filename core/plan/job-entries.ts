@@ -5,20 +5,11 @@ import { missReasons } from './day-end/reasons.ts';
 import { calendarException, planChange, plannedStock } from './plan-changes.ts';
 import { planningSettings } from './planning-settings.ts';
 import { reportedKinds } from './steps.ts';
+import { craneBooking } from './work/crane-booking.ts';
 
 const code = z.string().trim().min(1).max(40);
 const instant = z.iso.datetime({ offset: true });
 const who = z.string().max(80);
-
-/** Hours of a crane that are not there for the forms. */
-const craneBooking = z.strictObject({
-  crane: code,
-  from: instant,
-  to: instant,
-  kind: z.enum(['other-trade', 'wind']),
-  who,
-  about: z.string().max(200),
-});
 
 /** The id is the pour's code. */
 const pourFacts = z.strictObject({

@@ -2,6 +2,7 @@
 // other stock, a slipped delivery, a fixed choice, another strip criterion, another design, other working hours.
 import { z } from 'zod';
 import { fixedChoice } from './choices.ts';
+import { craneBooking } from './work/crane-booking.ts';
 
 const code = z.string().trim().min(1).max(40);
 const instant = z.iso.datetime({ offset: true });
@@ -73,6 +74,8 @@ export const planChange = z.discriminatedUnion('kind', [
     design: code,
   }),
   z.strictObject({ kind: z.literal('calendar'), exception: calendarException }),
+  /** Hours of a crane that are taken or added. */
+  z.strictObject({ kind: z.literal('crane'), booking: craneBooking }),
   /** When a pour finishes; its sides move with it. Also for a pour without a date. */
   z.strictObject({ kind: z.literal('date'), pour: code, finishAt: instant }),
   /** The sides named and the finish, each by itself: what really happened, or goes on to another shift. */

@@ -85,12 +85,12 @@ export function hoursByDate(steps: readonly Step[]): Map<string, number> {
   return hours;
 }
 
-interface Part extends Work {
+export interface Part extends Work {
   readonly date: string;
 }
 
 /** Work outside every shift (a pour at night, an instant) stays on the day it falls on. */
-function partsByDay(work: Work, job: Job): Part[] {
+export function partsByDay(work: Work, job: Job): Part[] {
   if (work.from === work.to) return [{ ...work, date: localDate(work.from, job.timeZone) }];
   return shiftsBetween(work.from, work.to, job.shifts).map((shift) => {
     const from = Math.max(shift.from, work.from);

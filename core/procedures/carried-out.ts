@@ -176,6 +176,10 @@ function entryWords(edit: Extract<PlanEdit, { what: 'entry' }>): string {
       const read = jobEntryShapes['calendar-exception'].safeParse(edit.is ?? edit.was);
       return `the calendar of ${read.success ? read.data.date : 'a day'}`;
     }
+    case 'crane-booking': {
+      const read = jobEntryShapes['crane-booking'].safeParse(edit.is ?? edit.was);
+      return read.success ? `a booking of ${read.data.crane}` : 'a booking of a crane';
+    }
     case 'pour-facts':
       return `what is entered of pour ${edit.id}`;
     case 'planned-stock': {

@@ -43,6 +43,10 @@ function withChange(source: JobSource, change: PlanChange, field: string): Answe
       return withPour(source, change.pour, field, (pour) => otherDesign(source, pour, change, field));
     case 'calendar':
       return answer(withPlanning(source, { exceptions: [...source.planning.exceptions, change.exception] }));
+    case 'crane':
+      return answer(
+        withPlanning(source, { craneBookings: [...source.planning.craneBookings, change.booking] }),
+      );
     case 'date': {
       const dated = withPour(source, change.pour, field, (pour) =>
         answer(pourFinishingAt(pour, change.finishAt, job)),

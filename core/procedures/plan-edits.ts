@@ -8,7 +8,13 @@ import { asData } from './as-data.ts';
 import type { JobSource } from './job-source.ts';
 import { code, instant, pour } from './shapes.ts';
 
-const entryKinds = ['calendar-exception', 'pour-facts', 'planned-stock', 'fixed-choice'] as const;
+const entryKinds = [
+  'calendar-exception',
+  'crane-booking',
+  'pour-facts',
+  'planned-stock',
+  'fixed-choice',
+] as const;
 
 /** `was` and `is` are null where there is none. */
 export const planEdit = z.discriminatedUnion('what', [
@@ -53,6 +59,7 @@ export function planEdits(
     ...pourEdits(source.pours, changed.pours, positions),
     ...factsEdits(source, changed),
     ...added(source.planning.exceptions, changed.planning.exceptions, 'calendar-exception', newId),
+    ...added(source.planning.craneBookings, changed.planning.craneBookings, 'crane-booking', newId),
     ...added(source.planning.plannedStock, changed.planning.plannedStock, 'planned-stock', newId),
     ...addedChoices(changed, fixed, newId),
     ...droppedChoices(changed, fixed),
