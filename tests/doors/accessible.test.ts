@@ -14,6 +14,8 @@ const opened: readonly { readonly name: string; readonly address: string; readon
   { name: 'the board by gang', address: '/board?rows=run&weeks=all', open: async () => undefined },
   { name: 'the board on the wall', address: '/board?wall=1', open: async () => undefined },
   { name: 'a move proposed', address: '/board', open: proposeMove },
+  { name: 'the ways of a gang', address: '/board?pour=P09&gang=P09/B2', open: askWhy },
+  { name: 'a better plan found', address: '/board?pane=better', open: lookForBetter },
   { name: 'the palette', address: '/board', open: (page) => page.locator('body').press('Control+k') },
   { name: 'a design', address: '/designs/GC', open: async () => undefined },
   { name: 'a movement booked', address: '/yard', open: openBooking },
@@ -35,6 +37,16 @@ async function proposeMove(page: Page): Promise<void> {
   await page.keyboard.type('P08 +2d');
   await page.keyboard.press('Enter');
   await page.locator('.difference').waitFor();
+}
+
+async function askWhy(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Why this?' }).click();
+  await page.getByRole('table', { name: 'Other ways to go' }).waitFor();
+}
+
+async function lookForBetter(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Look', exact: true }).click();
+  await page.getByText('Best so far').waitFor();
 }
 
 async function fillAWall(page: Page): Promise<void> {

@@ -5,7 +5,6 @@ import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { goToScreen } from './go-to-screen.ts';
 
-const headline = (page: Page): Locator => page.getByRole('heading', { level: 1 });
 const pane = (page: Page, name: string | RegExp): Locator => page.getByRole('complementary', { name });
 const banner = (page: Page): Locator => page.getByRole('banner');
 
