@@ -59,6 +59,8 @@ export const board = z.strictObject({
   changeNumber: z.int(),
   days: z.array(boardDay),
   pours: z.array(boardPour),
+  /** Pours whose day nobody has set: in no plan. */
+  undated: z.array(z.strictObject({ code, name: z.string() })),
   /** What the yard changes for this plan. */
   yardNotes: z.array(yardNote),
   /** Of the plan as a whole: entries that cannot all hold, choices that cannot be obeyed. */

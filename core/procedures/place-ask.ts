@@ -1,5 +1,9 @@
-// What placing pours rests on, out of the plan of those that have a date: what each holds and works, what the others
-// hold, the hours that the crew has left.
+// What placing pours rests on, out of the plan of those that have a date: what each would hold and work, the pieces that
+// the plan leaves over time, the hours that the crew has left.
+import { answer, type Answer } from '../answer.ts';
+import { workAfter, workBefore } from '../plan/calendar.ts';
+import { curvesOf } from '../plan/curves.ts';
+import { leftOver } from '../plan/dates/left-over.ts';
 import type { PlaceAsk } from '../plan/dates/place-pours.ts';
 import type { CrewWork, HeldPieces } from '../plan/dates/day-grid.ts';
 import { unitsOfHours } from '../plan/hours.ts';
@@ -9,45 +13,54 @@ import type { Pour } from '../plan/pours.ts';
 import { turnsFromPours } from '../plan/turns-from-pours.ts';
 import { found } from './by-code.ts';
 import { aroundOf } from './date-facts.ts';
+import type { JobFacts } from './job-facts.ts';
 import type { JobPlan } from './job-plan.ts';
 
 /** Enough for the sequences of a job; a search ends sooner where nothing can be earlier. */
 const schedules = 600;
 
-export function placeAsk({ facts, steps }: JobPlan, free: readonly Pour[], seed: number): PlaceAsk {
-  const { job, designs, pours, stock } = facts;
-  const held = (some: readonly Pour[]): readonly HeldPieces[] => {
-    const { turns, loose } = turnsFromPours(job, some, designs);
-    const clean = unitsOfHours(job.cleanH, 1);
-    return [
-      ...turns.flatMap(({ design, from, to }) =>
-        Object.entries(found(designs, design).pieces).map(([component, quantity]) => ({
-          component,
-          quantity,
-          from,
-          to: to + clean,
-        })),
-      ),
-      ...loose.map(({ component, quantity, from, to }) => ({ component, quantity, from, to: to + clean })),
-    ];
-  };
-  return {
+export function placeAsk(plan: JobPlan, free: readonly Pour[], seed: number): Answer<PlaceAsk> {
+  const { facts, steps, input } = plan;
+  const curves = input.turns.length === 0 ? answer([]) : curvesOf(input, plan.answer.runs);
+  if (!curves.ok) return curves;
+  const held = new Map(curves.value.map((each) => [each.component, inMs(each.demandHeldByPlan)]));
+  const levels = [...facts.stock].map(([component, { levels: list }]) => {
+    const stock = inMs(list);
+    return [component, leftOver(stock, held.get(component) ?? [])] as const;
+  });
+  return answer({
     around: aroundOf(facts),
     free,
-    piecesOf: (pour) => held([pour]),
+    piecesOf: (pour) => piecesOf(facts, pour),
     workOf,
-    heldByDated: held(pours),
     // A step may have pauses between its sides: only its hours count.
     workOfDated: steps.map(({ from, hours }) => ({ from, to: from + unitsOfHours(hours, 1) })),
-    levels: new Map(
-      [...stock].map(([component, { levels }]) => [
-        component,
-        levels.map(({ from, quantity }) => ({ fromMs: from === null ? -Infinity : msOf(from), quantity })),
-      ]),
-    ),
+    levels: new Map(levels),
     schedules,
     seed,
-  };
+  });
+}
+
+function inMs(steps: readonly { readonly from: string | null; readonly quantity: number }[]) {
+  return steps.map(({ from, quantity }) => ({ fromMs: from === null ? -Infinity : msOf(from), quantity }));
+}
+
+/** As if every gang were assembled for the pour and broken down after it: a plan that flies it on holds less. */
+function piecesOf({ job, designs }: JobFacts, pour: Pour): readonly HeldPieces[] {
+  const { turns, loose } = turnsFromPours(job, [pour], designs);
+  const clean = unitsOfHours(job.cleanH, 1);
+  return [
+    ...turns.flatMap(({ design: code, from, to }) => {
+      const { design, pieces } = found(designs, code);
+      return Object.entries(pieces).map(([component, quantity]) => ({
+        component,
+        quantity,
+        from: workBefore(from, design.assembleH, job.shifts),
+        to: workAfter(to, design.breakDownH, job.shifts) + clean,
+      }));
+    }),
+    ...loose.map(({ component, quantity, from, to }) => ({ component, quantity, from, to: to + clean })),
+  ];
 }
 
 function workOf(_: Pour, { sides, stripFrom, stripTo }: PourTimes): readonly CrewWork[] {

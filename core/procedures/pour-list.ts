@@ -21,6 +21,8 @@ export const pourList = query({
     pours: z.array(
       z.strictObject({
         pour,
+        /** Nobody has set its day: its dates only say how long it takes, and no plan has it. */
+        dateOpen: z.boolean(),
         times: pourTimes,
         /** Entered loose pieces and the ties counted from opposite holes, with the side's set time. */
         loose: z.array(
@@ -42,12 +44,19 @@ export const pourList = query({
     const working = await readWorkingJob(book, jobCode);
     if (working === null) return unknownJob(jobCode);
     const { job, planning } = working;
-    const [pours, designs] = await Promise.all([book.pours(jobCode), readDesignFacts(book)]);
+    const [pours, designs, facts] = await Promise.all([
+      book.pours(jobCode),
+      readDesignFacts(book),
+      book.jobEntries(jobCode, 'pour-facts'),
+    ]);
     if (!designs.ok) return designs;
+    const open = new Set(facts.filter(({ entry }) => entry.dateOpen).map(({ id }) => id));
+    const dated = pours.filter((each) => !open.has(each.code));
     const { times, loose } = turnsFromPours(job, pours, designs.value, planning.pourFacts);
     return answer({
       pours: pours.map((each) => ({
         pour: asData(each),
+        dateOpen: open.has(each.code),
         times: shownTimes(found(times, each.code), job),
         loose: loose
           .filter((line) => line.pour === each.code)
@@ -61,8 +70,13 @@ export const pourList = query({
         areaM2: each.sides
           .flatMap((side) => side.gangs)
           .reduce((sum, gang) => sum + areaM2(found(designs.value, gang.design).takeOff.areaNm2), 0),
-        findings: pourFindings(job, each, pours, designs.value),
+        findings: pourFindings(job, each, dated, designs.value).filter(
+          ({ rule }) => !open.has(each.code) || !ofDates.has(rule),
+        ),
       })),
     });
   },
 });
+
+/** Findings that speak of the dates of a pour: nothing to say where it has none. */
+const ofDates: ReadonlySet<string> = new Set(['sequence', 'gate-late', 'set-in-shift']);

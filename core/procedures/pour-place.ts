@@ -69,7 +69,9 @@ export const pourPlace = query({
     if (!free.ok) return free;
     const base = planJob(facts);
     if (!base.ok) return base;
-    const placed = placePours(placeAsk(base.value, free.value, seed));
+    const ask = placeAsk(base.value, free.value, seed);
+    if (!ask.ok) return ask;
+    const placed = placePours(ask.value);
     return placed.ok ? shownPlacing(base.value, placed.value) : placed;
   },
 });

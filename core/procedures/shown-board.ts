@@ -25,6 +25,7 @@ export function shownBoard(plan: JobPlan) {
     days: shownDays(plan, shown.shortfalls),
     yardNotes: [...yardNotesOf(plan, shown.shortfalls)],
     planFindings: [...plan.findings],
+    undated: plan.facts.undatedPours.map((pour) => ({ code: pour.code, name: pour.name })),
     pours: plan.facts.pours.map((pour) => shownPour(plan, pour, shown.shortfalls)),
     ...shown,
   };

@@ -4,6 +4,7 @@ import { calendarOf } from '../calendar.ts';
 import { zoneOf } from '../local-time.ts';
 import type { Job } from '../pours.ts';
 import { workedDayFrom, workedDays } from '../working-days.ts';
+import type { Level } from './left-over.ts';
 
 export interface HeldPieces {
   readonly component: string;
@@ -44,11 +45,11 @@ export function workingDaysFrom(job: Job, fromMs: number, count: number): number
   return days;
 }
 
-/** @param levels what there is of each component over time, rising by `from`; the first from the beginning */
+/** @param levels what is left of each component over time; the first from the beginning */
 export function dayGrid(
   job: Job,
   days: readonly number[],
-  levels: ReadonlyMap<string, readonly { readonly fromMs: number; readonly quantity: number }[]>,
+  levels: ReadonlyMap<string, readonly Level[]>,
 ): DayGrid {
   const zone = zoneOf(job.timeZone);
   const calendar = calendarOf(job.shifts);
@@ -98,11 +99,7 @@ export function dayGrid(
   return { days, components, left, shiftHours, needsOf };
 }
 
-function leastLevel(
-  levels: readonly { readonly fromMs: number; readonly quantity: number }[],
-  from: number,
-  to: number,
-): number {
+function leastLevel(levels: readonly Level[], from: number, to: number): number {
   let least = Infinity;
   let before = 0;
   for (const { fromMs, quantity } of levels)

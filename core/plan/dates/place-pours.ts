@@ -29,8 +29,7 @@ export interface PlaceAsk {
   /** What a pour holds and works at its times. */
   readonly piecesOf: (pour: Pour, times: PourTimes) => readonly HeldPieces[];
   readonly workOf: (pour: Pour, times: PourTimes) => readonly CrewWork[];
-  /** What the pours with a date hold, and all work of their plan. */
-  readonly heldByDated: readonly HeldPieces[];
+  /** All work of the plan of the pours that have a date. */
   readonly workOfDated: readonly CrewWork[];
   readonly levels: ReadonlyMap<string, readonly { readonly fromMs: number; readonly quantity: number }[]>;
   readonly schedules: number;
@@ -107,7 +106,7 @@ function projectOf(pours: readonly Pour[], { standsOn }: Around): LevelInput {
 }
 
 /** Long enough for all of them one after another behind everything that has a date. */
-function gridBeside({ around, free, heldByDated, workOfDated, levels }: PlaceAsk): DayGrid {
+function gridBeside({ around, free, workOfDated, levels }: PlaceAsk): DayGrid {
   const { job, nowMs, times } = around;
   const zone = zoneOf(job.timeZone);
   const now = zone.dayOf(nowMs);
@@ -131,7 +130,7 @@ function gridBeside({ around, free, heldByDated, workOfDated, levels }: PlaceAsk
     Math.min(800, count),
   );
   const grid = dayGrid(job, days, levels);
-  take(grid, grid.needsOf(heldByDated, workOfDated), grid.left, 1);
+  take(grid, grid.needsOf([], workOfDated), grid.left, 1);
   return grid;
 }
 

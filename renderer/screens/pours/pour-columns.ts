@@ -59,6 +59,8 @@ export const pourColumns: readonly PourColumn[] = [
 
 export const columnIds: readonly string[] = pourColumns.map(({ id }) => id);
 
+export const noDateYet = 'no date yet';
+
 /** What stands in a cell, as text: also what is copied and filtered. */
 export function columnText(row: PourRow, id: string, context: CellContext): string {
   if (isCellId(id)) return cells[id].text(row.pour, context);
@@ -67,9 +69,9 @@ export function columnText(row: PourRow, id: string, context: CellContext): stri
     case 'code':
       return pour.code;
     case 'ready':
-      return timeWords(context.timeZone).full(times.readyAt);
+      return row.dateOpen ? noDateYet : timeWords(context.timeZone).full(times.readyAt);
     case 'strip':
-      return timeWords(context.timeZone).full(times.stripFrom);
+      return row.dateOpen ? '' : timeWords(context.timeZone).full(times.stripFrom);
     case 'gates': {
       const open = openGates(pour.gates).length;
       return open === 0 ? '' : `${open} of ${pour.gates.length}`;

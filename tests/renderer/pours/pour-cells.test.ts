@@ -99,7 +99,7 @@ describe('words of a pour', () => {
       stripTo: '2026-03-09T13:00:00-05:00',
       freeAt: '2026-03-09T13:00:00-05:00',
     };
-    const row = { pour: samplePour, times, loose: [], areaM2: 0, findings: [] };
+    const row = { pour: samplePour, dateOpen: false, times, loose: [], areaM2: 0, findings: [] };
     expect(stripReasons(row, 'America/Chicago')[0]).toBe(
       'Finish Fri 6 Mar 14:00 + 24 h by the clock = Sat 7 Mar 14:00.',
     );

@@ -13,6 +13,7 @@ const row: PourRow = {
       { name: 'inspection', who: 'Inspector', before: 'pour', promised: '2026-03-06', done: false },
     ],
   },
+  dateOpen: false,
   times: {
     pour: 'P07',
     sides: [],
