@@ -110,6 +110,7 @@ import { sheetStrip } from './sheet-strip.ts';
 import { sheetTags } from './sheet-tags.ts';
 import { sheetWeek } from './sheet-week.ts';
 import { shortfallList } from './shortfall-list.ts';
+import { shortfallWays } from './shortfall-ways.ts';
 import { shortfallWhy } from './shortfall-why.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
 import { ticketDrop } from './ticket-drop.ts';
@@ -258,6 +259,7 @@ export const procedures = {
   'sheet.tags': sheetTags,
   'sheet.week': sheetWeek,
   'shortfall.list': shortfallList,
+  'shortfall.ways': shortfallWays,
   'shortfall.why': shortfallWhy,
   'ticket.book': ticketBook,
   'ticket.drop': ticketDrop,
