@@ -8,9 +8,6 @@ import { standingHolds } from './holding.ts';
 import type { Sketch } from './instant-plan.ts';
 import type { Model } from './model.ts';
 import { roundDown } from './money.ts';
-import { Prices } from './prices.ts';
-
-const stepsWithoutUnmet = 12;
 
 /** What was proved besides the prices. */
 export interface Proved {
@@ -39,8 +36,9 @@ export function boundOf(
   const { prices } = sketch;
   let least = prices.bound - prices.unmetPrice * cost.unmet;
   if (cost.unmet > 0) {
-    const apart = new Prices(model, edges, 0);
-    for (let step = 0; step < stepsWithoutUnmet; step += 1) apart.step(Number(grains) * edges.money.perGrain);
+    const apart = prices.withoutUnmet();
+    const steps = apart.stepsFor(8_000_000, 3, 12);
+    for (let step = 0; step < steps; step += 1) apart.step(Number(grains) * edges.money.perGrain);
     least = Math.max(least, apart.bound);
   }
   least = Math.max(least, proved.least);

@@ -34,7 +34,7 @@ export function instantPlan(model: Model, edges: Edges, start?: Int32Array): Ske
   const prices = new Prices(model, edges);
   let best = prices.step(Infinity);
   let proof = best;
-  const steps = priceSteps(prices, edges);
+  const steps = prices.stepsFor(30_000_000, 8, 40);
   for (let step = 1; step < steps && best.cost - prices.bound > edges.money.tolerance; step += 1) {
     const next = prices.step(best.cost);
     if (next.cost < best.cost) best = next;
@@ -102,10 +102,4 @@ export function polish(
     standing = { grid, chains: chainsOf(found.followers), cost: grid.lay(found.followers) };
   }
   return { prices, standing, order, complete, proof };
-}
-
-function priceSteps(prices: Prices, edges: Edges): number {
-  const { components, times } = prices.samples;
-  const work = (edges.to.length + 4 * times.length) * components.length;
-  return Math.max(8, Math.min(40, Math.floor(30_000_000 / Math.max(1, work))));
 }

@@ -65,6 +65,23 @@ export class Prices {
     this.places = edgePlaces(model, edges, times);
   }
 
+  /** The best prices so far, but with nothing for pieces that cannot be hired: for a bound of the cost alone. */
+  withoutUnmet(): Prices {
+    const apart = new Prices(this.model, this.edges, 0);
+    for (let cell = 0; cell < apart.price.length; cell += 1) {
+      const cap = apart.caps[cell % apart.caps.length] ?? 0;
+      apart.price[cell] = cap === 0 ? 0 : (this.best[cell] ?? 0);
+    }
+    return apart;
+  }
+
+  /** As many steps as so much work allows, within limits. A step looks at every edge and every sample. */
+  stepsFor(work: number, least: number, most: number): number {
+    const { components, times } = this.samples;
+    const each = (this.edges.to.length + 4 * times.length) * components.length;
+    return Math.max(least, Math.min(most, Math.floor(work / Math.max(1, each))));
+  }
+
   /** One assignment at the present prices, after which the prices move; `goal` is the cost of a known plan. */
   step(goal: number): PricedPlan {
     this.sumPrices();
