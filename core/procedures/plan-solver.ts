@@ -33,6 +33,17 @@ export async function planSolver(): Promise<PlanSolver> {
   };
 }
 
+/** A run that failed in its arithmetic has no answer: what was known before stands. */
+function ran(run: () => unknown): boolean {
+  try {
+    run();
+    return true;
+  } catch (error) {
+    if (error instanceof Error && error.message.startsWith('run failed')) return false;
+    throw error;
+  }
+}
+
 function openModel(highs: Highs, model: Model): OpenModel {
   const { modelStatus, callbackType, variableType } = highs.constants;
   const whole: number[] = [];
@@ -87,7 +98,7 @@ function openModel(highs: Highs, model: Model): OpenModel {
     forbid: (column) => void model.changeColBounds(column, 0, 0),
     relaxed: (isOver) => {
       model.clearIntegrality();
-      model.run(interrupts(isOver));
+      if (!ran(() => model.run(interrupts(isOver)))) return null;
       if (model.getModelStatus() !== modelStatus.optimal) return null;
       return { value: model.getObjectiveValue(), values: Float64Array.from(model.getSolution().colValue) };
     },
@@ -97,13 +108,16 @@ function openModel(highs: Highs, model: Model): OpenModel {
       model.changeColsIntegrality({ kind: 'set', indices }, types);
       model.options.set({ mip_max_nodes: Math.min(nodes, 2_000_000_000) });
       if (start !== undefined) model.setSolution({ indices: Int32Array.from(start.keys()), values: start });
-      model.run({
+      const callbacks = {
         ...interrupts(isOver),
-        [callbackType.mipImprovingSolution]: (event): undefined => {
+        [callbackType.mipImprovingSolution]: (event: {
+          readonly data: { readonly mip_solution?: Float64Array };
+        }): undefined => {
           const found = event.data.mip_solution;
           if (found !== undefined) onFound?.(found);
         },
-      });
+      };
+      if (!ran(() => model.run(callbacks))) return { bound: -Infinity, values: null, complete: false };
       const status = model.getModelStatus();
       const complete = status === modelStatus.optimal;
       const values = Float64Array.from(model.getSolution().colValue);

@@ -72,6 +72,8 @@ class Search {
 
   run(): void {
     const { edges, effort } = this;
+    // Where nothing can follow anything there is one plan.
+    if (edges.to.length === 0) this.proved = { least: this.safely(this.cost()), unmetIsLeast: true };
     if (this.isDone() || edges.to.length === 0 || effort.steps === 0) return;
     this.restPrices();
     this.tell();

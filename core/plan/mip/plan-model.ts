@@ -39,6 +39,8 @@ export class PlanModel {
   private readonly turnOf: readonly [arrivals: number[][], departures: number[][]];
   private readonly holds: readonly ColumnHold[][];
   private all: number;
+  /** What one of the model's objective is worth; a power of two, so that nothing is rounded by it. */
+  readonly unit: number;
   /** The column that is no less than all excesses that cannot be hired together; -1 where none is needed. */
   private unmetSum = -1;
   private readonly unmetColumns: number[] = [];
@@ -50,6 +52,7 @@ export class PlanModel {
     this.holdings = new Holdings(model, edges, kept);
     this.columns = columnsOf(edges, kept);
     this.all = this.columns.length;
+    this.unit = aim.kind === 'unmet' ? 1 : unitOf(edges);
     const holds: ColumnHold[][] = Array.from(this.holdings.components, () => []);
     for (const [column, part] of this.columns.entries())
       this.holdings.of(part, (index, quantity, from, to) =>
@@ -90,7 +93,7 @@ export class PlanModel {
     return followers;
   }
 
-  /** The values of a plan; null where it has a part that was left out. */
+  /** The values of a plan; null where it has a part that was left out, or leaves too much wanting. */
   valuesOf(parts: readonly Part[]): Float64Array | null {
     const place = new Map(this.columns.map(({ kind, which }, index) => [`${kind} ${which}`, index]));
     const values = new Float64Array(this.all);
@@ -101,8 +104,11 @@ export class PlanModel {
     }
     const excess = this.excessIn(values);
     for (const [key, column] of this.excessOf) values[column] = Math.max(0, this.mostOf(excess, key).over);
-    if (this.unmetSum >= 0)
-      values[this.unmetSum] = this.unmetColumns.reduce((sum, column) => sum + (values[column] ?? 0), 0);
+    if (this.unmetSum >= 0) {
+      const unmet = this.unmetColumns.reduce((sum, column) => sum + (values[column] ?? 0), 0);
+      if (unmet > this.aim.mostUnmet) return null;
+      values[this.unmetSum] = unmet;
+    }
     return values;
   }
 
@@ -136,7 +142,7 @@ export class PlanModel {
         : kind === 'end'
           ? edges.breakDownLabour[which]
           : edges.labour[which];
-    const cost = this.aim.kind === 'unmet' ? 0 : (labour ?? 0);
+    const cost = this.aim.kind === 'unmet' ? 0 : (labour ?? 0) / this.unit;
     return { cost, least: 0, most: 1, whole: true };
   }
 
@@ -150,7 +156,7 @@ export class PlanModel {
   private addExcess(index: number, key: number): number {
     const component = this.holdings.components[index] ?? 0;
     const cannot = this.edges.cannotHire[component] === 1;
-    const cost = this.aim.kind === 'unmet' ? 1 : cannot ? 0 : (this.edges.hire[component] ?? 0);
+    const cost = this.aim.kind === 'unmet' ? 1 : cannot ? 0 : (this.edges.hire[component] ?? 0) / this.unit;
     const column = this.open.addColumns([{ cost, least: 0, most: Infinity, whole: false }]);
     this.all += 1;
     this.excessOf.set(key, column);
@@ -229,4 +235,12 @@ function columnsOf(edges: Edges, kept: Kept): Column[] {
   }
   for (const edge of kept.edges) columns.push({ kind: 'follow', which: edge });
   return columns;
+}
+
+/** Amounts of about a thousand at most suit the tolerances of solvers. */
+function unitOf(edges: Edges): number {
+  let most = 0;
+  for (const list of [edges.labour, edges.assembleLabour, edges.breakDownLabour, edges.hire])
+    for (const amount of list) most = Math.max(most, amount);
+  return most > 0 ? 2 ** Math.ceil(Math.log2(most) - 10) : 1;
 }

@@ -37,8 +37,10 @@ export function solveModel(question: Question, solver: PlanSolver, limits: Limit
   return solver.withModel((open) => {
     const plan = new PlanModel(open, model, edges, kept, aim);
     const relaxed = solveRelaxed(open, plan, limits);
-    if (limits.isOver()) return { bound: relaxed, complete: false };
-    return solveWhole(open, plan, question, limits, relaxed);
+    const { bound, complete } = limits.isOver()
+      ? { bound: relaxed, complete: false }
+      : solveWhole(open, plan, question, limits, relaxed);
+    return { bound: bound * plan.unit, complete };
   });
 }
 
