@@ -8,7 +8,7 @@ import type { PourFinding } from '../plan/pour-findings.ts';
 import { pourWork } from '../plan/pour-work.ts';
 import { runWork } from '../plan/run-work.ts';
 import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
-import { stepsOf, type Step } from '../plan/steps.ts';
+import { stepsOf, type Step, type Work } from '../plan/steps.ts';
 import { turnsFromPours, type TurnsOfPours } from '../plan/turns-from-pours.ts';
 import { found } from './by-code.ts';
 import type { JobFacts } from './job-facts.ts';
@@ -24,6 +24,8 @@ export interface JobPlan {
   /** In the order in which they begin. */
   readonly runs: readonly RunDescription[];
   readonly steps: readonly Step[];
+  /** What the steps are parts of, whole. */
+  readonly work: readonly Work[];
   readonly shortfalls: readonly ShortfallFacts[];
   /** Of the plan as a whole; those of a pour stand with the pour. */
   readonly findings: readonly PourFinding[];
@@ -53,6 +55,7 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     answer: withKeptBound(planned.value, input, facts),
     runs,
     steps: stepsOf(work, job),
+    work,
     shortfalls: shortfalls.value,
     findings: [...planFindings(facts, turnsOf), ...asked.findings],
   });

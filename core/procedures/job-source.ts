@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
+import type { Crane } from '../pick/setup.ts';
 import { questionKey } from '../plan/better-plan.ts';
 import { planInput } from '../plan/contract.ts';
 import { shiftsWith } from '../plan/exceptions.ts';
@@ -25,6 +26,8 @@ export interface JobSource {
   /** What the yard has and expects. */
   readonly yard: JobYard;
   readonly planning: JobPlanning;
+  /** With their charts. */
+  readonly cranes: readonly Crane[];
   /** Gangs that are there and have not stood yet: the turns that they are for begin made up. */
   readonly madeUp: readonly MadeUpGang[];
   /** The runs of the job's latest stored plan, from which a new one begins. */
@@ -43,15 +46,17 @@ export async function readJobSource(
   const job = await book.job(code);
   if (job === null) return unknownJob(code);
   const planning = await readJobPlanning(book, code);
-  const [pours, designs, components, yard, madeUp, { kept, keptBound }, changeNumber] = await Promise.all([
-    book.pours(code),
-    readDesignFacts(book),
-    book.components(),
-    readJobYard(book, workingJob(job, planning), now),
-    readMadeUp(book, code),
-    readKept(book, code),
-    book.changeNumber(),
-  ]);
+  const [pours, designs, components, yard, madeUp, { kept, keptBound }, cranes, changeNumber] =
+    await Promise.all([
+      book.pours(code),
+      readDesignFacts(book),
+      book.components(),
+      readJobYard(book, workingJob(job, planning), now),
+      readMadeUp(book, code),
+      readKept(book, code),
+      book.cranes(),
+      book.changeNumber(),
+    ]);
   return designs.ok
     ? answer({
         job,
@@ -60,6 +65,7 @@ export async function readJobSource(
         components,
         yard,
         planning,
+        cranes,
         madeUp,
         kept,
         keptBound,

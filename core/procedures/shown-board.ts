@@ -1,15 +1,17 @@
 // The board out of a job's plan: its days with crew hours, its pours with what is open and what is short.
 import { shiftsBetween } from '../plan/calendar.ts';
-import { dateOfDay, dayOfDate, weekdayOfDay } from '../plan/days.ts';
+import { dayOfDate } from '../plan/days.ts';
 import { instantText, localDate, msOf, zoneOf } from '../plan/local-time.ts';
-import { gateNeededBy, pourFindings } from '../plan/pour-findings.ts';
+import { gateNeededBy } from '../plan/pour-findings.ts';
 import type { Pour } from '../plan/pours.ts';
-import { hoursByDate } from '../plan/steps.ts';
 import { asData } from './as-data.ts';
 import { found } from './by-code.ts';
+import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
 import type { JobPlan } from './job-plan.ts';
+import { planDates } from './job-work.ts';
 import { shownPlan } from './shown-plan.ts';
 import { shownTimes } from './shown-times.ts';
+import { workByDate } from './shown-work.ts';
 import { weakStretches } from './weak-stretches.ts';
 import { yardNotesOf } from './yard-notes.ts';
 
@@ -32,7 +34,7 @@ export function shownBoard(plan: JobPlan) {
 }
 
 function shownPour(plan: JobPlan, pour: Pour, shortfalls: readonly ShownShortfall[]) {
-  const { job, pours, designs } = plan.facts;
+  const { job } = plan.facts;
   const times = found(plan.turnsOf.times, pour.code);
   return {
     pour: asData(pour),
@@ -49,32 +51,22 @@ function shownPour(plan: JobPlan, pour: Pour, shortfalls: readonly ShownShortfal
     shortfalls: shortfalls
       .filter(({ turns, loose }) => [...turns, ...loose].some((holder) => holder.pour === pour.code))
       .map(({ id }) => id),
-    findings: pourFindings(job, pour, pours, designs),
+    findings: findingsOfPour(foundFrom(plan.facts), pour),
   };
 }
 
 /** Whole weeks, Monday first, from the first thing that happens (or the plan's first day) to the last. */
 export function shownDays(plan: JobPlan, shortfalls: readonly ShownShortfall[]) {
   const { job } = plan.facts;
-  const { steps } = plan;
-  const times = [...plan.turnsOf.times.values()];
   const near = weakStretches(plan);
   const zone = zoneOf(job.timeZone);
-  const moments = [
-    zone.startMs(dayOfDate(job.planFrom)),
-    ...steps.flatMap(({ from, to }) => [from, to]),
-    ...times.map(({ free }) => free),
-  ];
-  const first = mondayOf(zone.dayOf(Math.min(...moments)));
-  const last = mondayOf(zone.dayOf(Math.max(...moments))) + 6;
-  const hours = hoursByDate(steps);
+  const work = workByDate(plan);
   const short = shortfalls.map(({ id, from, to }) => ({ id, from: msOf(from), to: msOf(to) }));
-  return Array.from({ length: last - first + 1 }, (_, index) => {
-    const day = first + index;
-    const date = dateOfDay(day);
+  return planDates(plan).map((date) => {
+    const day = dayOfDate(date);
     const [from, to] = [zone.startMs(day), zone.startMs(day + 1)];
-    const shift = shiftsBetween(from, to, job.shifts)[0];
-    const shiftHours = shift === undefined ? 0 : (shift.to - shift.from) / 3_600_000;
+    // A night that began the evening before belongs to that day.
+    const shift = shiftsBetween(from, to, job.shifts).find((each) => each.from >= from);
     return {
       date,
       working: shift !== undefined,
@@ -82,21 +74,11 @@ export function shownDays(plan: JobPlan, shortfalls: readonly ShownShortfall[]) 
         shift === undefined
           ? null
           : { from: instantText(shift.from, job.timeZone), to: instantText(shift.to, job.timeZone) },
-      crewHoursNeeded: (hours.get(date) ?? 0) * job.crew,
-      crewHoursThere: shiftHours * job.crew,
-      craneMinutesNeeded: null,
-      craneMinutesThere: null,
-      padPlacesNeeded: null,
-      padPlacesThere: null,
-      overloads: [],
+      ...work(date),
       shortfalls: short.filter((each) => each.from < to && each.to > from).map(({ id }) => id),
       restsOnWeak: [
         ...new Set(near.filter((each) => each.from < to && each.to > from).map(({ component }) => component)),
       ],
     };
   });
-}
-
-function mondayOf(day: number): number {
-  return day - (weekdayOfDay(day) - 1);
 }
