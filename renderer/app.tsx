@@ -13,6 +13,7 @@ import { UndoProvider } from './parts/undo.tsx';
 import { UnitsProvider } from './parts/units.tsx';
 import { BoardScreen } from './screens/board/board-screen.tsx';
 import { BookScreen } from './screens/book/book-screen.tsx';
+import { DayEndScreen } from './screens/day-end/day-end-screen.tsx';
 import { EditScreen, NewScreen } from './screens/designs/edit/editor-screen.tsx';
 import { DesignsScreen } from './screens/designs/designs-screen.tsx';
 import { PickScreen } from './screens/designs/pick/pick-panel.tsx';
@@ -84,6 +85,7 @@ function Doors(): ReactNode {
           <JobProvider job={job}>
             <Switch>
               <Route path="/board" component={BoardScreen} />
+              <Route path="/board/day-end" component={DayEndScreen} />
               <Route path="/shortfalls" component={ShortfallsScreen} />
               <Route path="/designs/new" component={NewScreen} />
               <Route path="/designs/:code/edit" component={EditScreen} />

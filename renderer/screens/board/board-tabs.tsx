@@ -3,7 +3,10 @@ import type { ReactNode } from 'react';
 import { Link, useLocation } from 'wouter';
 import './board-tabs.css';
 
-const tabs: readonly { readonly path: string; readonly name: string }[] = [{ path: '/board', name: 'Board' }];
+const tabs: readonly { readonly path: string; readonly name: string }[] = [
+  { path: '/board', name: 'Board' },
+  { path: '/board/day-end', name: 'Day’s end' },
+];
 
 export function BoardTabs(): ReactNode {
   const [path] = useLocation();
