@@ -43,6 +43,13 @@ function PlanButtons(props: {
       <Button onPress={() => props.onPane('told')}>
         {board.changedTold === 0 ? 'Told' : `Told: ${board.changedTold} otherwise`}
       </Button>
+      {board.undated.length === 0 ? null : (
+        <Button onPress={() => props.onPane('undated')}>
+          {board.undated.length === 1
+            ? '1 pour without a date'
+            : `${board.undated.length} pours without a date`}
+        </Button>
+      )}
       {clashes === 0 ? null : (
         <Button className="clash-button" onPress={() => props.onPane('clashes')}>
           {clashes === 1 ? '1 entry clashes' : `${clashes} entries clash`}

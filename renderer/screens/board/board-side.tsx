@@ -7,6 +7,7 @@ import { FindingsPane } from './findings-pane.tsx';
 import { GangPane } from './gang-pane.tsx';
 import { PourPane } from './pour-pane.tsx';
 import { ToldPane } from './told-pane.tsx';
+import { UndatedPane } from './undated-pane.tsx';
 
 export function BoardSide(props: {
   readonly model: BoardModel;
@@ -19,6 +20,7 @@ export function BoardSide(props: {
   const close = (): void => onChange({ pane: null });
   const pane = query.get('pane');
   if (pane === 'told') return <ToldPane model={model} readOnly={readOnly} onClose={close} />;
+  if (pane === 'undated') return <UndatedPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'better') return <BetterPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'clashes') {
     const show = (pour: string): void => onChange({ pane: null, pour, gang: null });
