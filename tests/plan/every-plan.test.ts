@@ -1,8 +1,12 @@
-// Instant plans of 500 random small inputs against every plan that there is, looked at one by one by a second reading of
-// the definition; the same again with told instructions and fixed choices.
+// Plans of 500 random small inputs against every plan that there is, looked at one by one by a second reading of the
+// definition: at once, bettered with the solver, and out of the solver's model alone; the same again with told instructions and
+// fixed choices.
 import { describe, expect, test } from 'vitest';
 import { planAnswer, planInput, type PlanAnswer, type PlanInput } from '../../core/plan/contract.ts';
+import { improveReuse } from '../../core/plan/mip/improve-reuse.ts';
 import { planReuse } from '../../core/plan/plan-reuse.ts';
+import { planSolver } from '../../core/procedures/plan-solver.ts';
+import { modelAlone } from './model-alone.ts';
 import { randomInput } from './random-input.ts';
 import { everyPlan, refCost, refRound, type RefCost } from './reference.ts';
 import { refChanged, refObeys, withChoices } from './told-and-fixed.ts';
@@ -13,6 +17,14 @@ const minor = 10n ** 18n;
 
 function plan(input: PlanInput): PlanAnswer {
   const made = planReuse(planInput.parse(input), () => 0);
+  if (!made.ok) throw new Error(JSON.stringify(made.error));
+  return planAnswer.parse(made.value);
+}
+
+const solver = await planSolver();
+
+function bettered(input: PlanInput): PlanAnswer {
+  const made = improveReuse(planInput.parse({ ...input, improveSteps: 5000 }), solver, { nowMs: () => 0 });
   if (!made.ok) throw new Error(JSON.stringify(made.error));
   return planAnswer.parse(made.value);
 }
@@ -84,6 +96,36 @@ describe.each([
       expect(answer.cost.total - refRound(sum(best)), `seed ${seed}`).toBeLessThanOrEqual(1);
     }
     expect(proven).toBeGreaterThan(cases / 2);
+  });
+
+  test('bettered with the solver are the best, proven, with a bound that is not above it', () => {
+    for (const { seed, input, best } of made) {
+      const { runs, cost, bound, proven } = bettered(input);
+      expect([cost.unmet, cost.total, proven], `seed ${seed}`).toEqual([
+        best.unmet,
+        refRound(sum(best)),
+        true,
+      ]);
+      expect(BigInt(bound) * minor <= sum(best), `seed ${seed}: bound ${bound}`).toBe(true);
+      expect(
+        refObeys(
+          input,
+          runs.map(({ turns }) => turns),
+        ),
+        `seed ${seed}`,
+      ).toBe(true);
+    }
+  });
+
+  test('out of the model alone are the best, and no bound of it is above it', () => {
+    for (const { seed, input, best } of made) {
+      const { runs, unmetBound, bound, complete } = modelAlone(planInput.parse(input), solver);
+      const found = costOf(input, runs);
+      expect([found.unmet, sum(found), complete], `seed ${seed}`).toEqual([best.unmet, sum(best), true]);
+      expect(unmetBound, `seed ${seed}`).toBeLessThanOrEqual(best.unmet + 1e-6);
+      const least = Number(sum(best)) / 1e18;
+      expect(bound, `seed ${seed}`).toBeLessThanOrEqual(least + 1e-6 + least * 1e-9);
+    }
   });
 
   test('obey every fixed choice, name every told instruction that they change, and cost what that and the rest come to', () => {

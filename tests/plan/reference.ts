@@ -200,7 +200,7 @@ export function refMayFollow(input: PlanInput, earlier: Turn, later: Turn): bool
   return shared && workBetween(input, flown, nsOf(later.from)) >= hoursNs(refRegang(input, earlier, later));
 }
 
-interface RefHold {
+export interface RefHold {
   code: string;
   n: number;
   from: bigint;
@@ -219,7 +219,7 @@ function common(left: Pieces, right: Pieces): Pieces {
 }
 
 /** What a plan holds and the billionths of hours of work it takes. */
-function refHolds(
+export function refHolds(
   input: PlanInput,
   runs: readonly (readonly string[])[],
 ): { holds: RefHold[]; hours: bigint } {
@@ -270,7 +270,7 @@ function fail(id: string): never {
   throw new Error(`No turn ${id}`);
 }
 
-function refStock(input: PlanInput, code: string, at: bigint): number {
+export function refStock(input: PlanInput, code: string, at: bigint): number {
   const stock = input.components.find((component) => component.code === code)?.stock ?? 0;
   if (typeof stock === 'number') return stock;
   let level = 0;
@@ -309,7 +309,7 @@ export interface RefCost {
 
 const days = new WeakMap<PlanInput, Map<bigint, number>>();
 
-function dayAt(input: PlanInput, at: bigint): number {
+export function dayAt(input: PlanInput, at: bigint): number {
   let known = days.get(input);
   if (known === undefined) days.set(input, (known = new Map()));
   let day = known.get(at);
@@ -318,7 +318,7 @@ function dayAt(input: PlanInput, at: bigint): number {
 }
 
 /** Every instant at which the component's held or stock can change, and every midnight between. */
-function instantsOf(input: PlanInput, code: string, holds: readonly RefHold[]): bigint[] {
+export function instantsOf(input: PlanInput, code: string, holds: readonly RefHold[]): bigint[] {
   const all = new Set<bigint>();
   for (const { from, to } of holds) all.add(from).add(to);
   const sorted = [...all].sort((left, right) => (left < right ? -1 : 1));
