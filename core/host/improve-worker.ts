@@ -4,7 +4,7 @@ import type { PlanInput } from '../plan/contract.ts';
 import { improveSearch } from './improve-search.ts';
 
 const { input, seconds } = workerData as { readonly input: PlanInput; readonly seconds: number };
-improveSearch(
+await improveSearch(
   input,
   seconds,
   () => performance.now(),

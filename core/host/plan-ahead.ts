@@ -17,8 +17,8 @@ export async function planAhead(book: OpenBook | null, name: string, input: unkn
   if (name !== planMake.name || book === null || book.readOnly) return;
   const asked = planMake.input.safeParse(input);
   if (!asked.success || asked.data.improveSeconds === undefined) return;
-  const { job, improveSeconds } = asked.data;
-  const facts = await book.read((reader) => readJobFacts(reader, job));
+  const { job, improveSeconds, now } = asked.data;
+  const facts = await book.read((reader) => readJobFacts(reader, job, now));
   if (!facts.ok) return;
   const planInput = planInputOfJob(facts.value, improveSeconds);
   rememberPlan(planInput, await planBeside(planInput));

@@ -2,7 +2,8 @@
 import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { readJobFacts } from './job-facts.ts';
-import { planJob } from './job-plan.ts';
+import { improvedPlan } from './improved-plan.ts';
+import { planInputOfJob, planJob } from './job-plan.ts';
 import { shownPlan } from './shown-plan.ts';
 import { command } from './procedure.ts';
 import { code, commandId, instant, planned } from './shapes.ts';
@@ -25,6 +26,8 @@ export const planMake = command({
   run: async (book, { commandId: id, job: jobCode, improveSeconds, now }, { at }) => {
     const facts = await readJobFacts(book, jobCode, now);
     if (!facts.ok) return facts;
+    // Made beforehand by a door that has threads; where it was not, it is made here.
+    if (improveSeconds !== undefined) await improvedPlan(planInputOfJob(facts.value, improveSeconds));
     const plan = planJob(facts.value, improveSeconds);
     if (!plan.ok) return plan;
     await book.putPlan({ id, job: jobCode, madeAt: at, input: plan.value.input, answer: plan.value.answer });

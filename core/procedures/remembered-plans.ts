@@ -14,6 +14,10 @@ export function planOf(input: PlanInput): Answer<PlanAnswer> {
   return plan;
 }
 
+export function isRemembered(input: PlanInput): boolean {
+  return remembered.has(JSON.stringify(input));
+}
+
 /** A plan that was made elsewhere, in a thread of its own. */
 export function rememberPlan(input: PlanInput, plan: Answer<PlanAnswer>): void {
   putLast(JSON.stringify(input), plan);
