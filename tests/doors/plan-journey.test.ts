@@ -2,7 +2,7 @@ import process from 'node:process';
 import { describe } from 'vitest';
 import { doorTest } from './door-test.ts';
 import { doorKinds, openDoor } from './doors.ts';
-import { asksWhy, looksForABetterPlan } from './plan-journey.ts';
+import { asksWhy, endsTheDay, looksForABetterPlan } from './plan-journey.ts';
 
 describe.each(doorKinds)('through the %s door', (kind) => {
   doorTest(
@@ -15,6 +15,7 @@ describe.each(doorKinds)('through the %s door', (kind) => {
       try {
         await asksWhy(page);
         await looksForABetterPlan(page);
+        await endsTheDay(page);
       } catch (error) {
         const picture = process.env['REGANG_FAILED_PICTURE'];
         if (picture !== undefined) await page.screenshot({ path: picture });

@@ -71,3 +71,24 @@ export async function asksWhy(page: Page): Promise<void> {
   await gang.getByText('re-ganged from GB of P05').waitFor();
   await expect.poll(() => planCost(page)).toBe(before);
 }
+
+/** Ends Tuesday 3 March: all of it happened but one step, which goes on to the next shift with its reason. */
+export async function endsTheDay(page: Page): Promise<void> {
+  await goToScreen(page, '/board/day-end?date=2026-03-03');
+  const list = page.getByRole('table', { name: 'Steps of Tue 3 Mar' });
+  await page.locator('body').press('a');
+  const ticks = list.getByRole('checkbox');
+  const many = await ticks.count();
+  expect(many).toBeGreaterThan(2);
+  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count()).toBe(many);
+  // The last of them did not: one key says why.
+  await ticks.last().focus();
+  await page.keyboard.press('1');
+  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count()).toBe(many - 1);
+  await page.getByRole('button', { name: 'End Tue 3 Mar' }).click();
+  await page.getByText(/^ended .* by /u).waitFor();
+  await page.getByRole('button', { name: 'Correct Tue 3 Mar' }).waitFor();
+  const next = page.getByRole('navigation', { name: 'Days' }).getByRole('link', { name: /^Wed 4 Mar/u });
+  await next.click();
+  await page.getByText('left over from Tue 3 Mar').first().waitFor();
+}
