@@ -109,7 +109,9 @@ import { sheetReturn } from './sheet-return.ts';
 import { sheetStrip } from './sheet-strip.ts';
 import { sheetTags } from './sheet-tags.ts';
 import { sheetWeek } from './sheet-week.ts';
+import { shortfallDecide } from './shortfall-decide.ts';
 import { shortfallList } from './shortfall-list.ts';
+import { shortfallUndecide } from './shortfall-undecide.ts';
 import { shortfallWays } from './shortfall-ways.ts';
 import { shortfallWhy } from './shortfall-why.ts';
 import { ticketBook, ticketTrial } from './ticket-book.ts';
@@ -258,7 +260,9 @@ export const procedures = {
   'sheet.strip': sheetStrip,
   'sheet.tags': sheetTags,
   'sheet.week': sheetWeek,
+  'shortfall.decide': shortfallDecide,
   'shortfall.list': shortfallList,
+  'shortfall.undecide': shortfallUndecide,
   'shortfall.ways': shortfallWays,
   'shortfall.why': shortfallWhy,
   'ticket.book': ticketBook,

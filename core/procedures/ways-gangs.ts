@@ -69,17 +69,18 @@ function regangs({ plan, shortfall }: WaysQuestion, waiting: readonly Waiting[])
   const needs = shortfall.turns
     .flatMap(({ id }) => turns.get(id) ?? [])
     .filter((turn) => firsts.has(turn.id) && turn.from >= start);
-  return needs
-    .flatMap((need) =>
-      waiting.map((gang): Candidate => {
-        const choice: FixedChoice = { kind: 'follow', from: gang.turn, to: need.id };
-        return {
-          kind: 'gang',
-          changes: [{ kind: 'fix', choice }],
-          text: `${gang.design} of ${gang.pour} goes on to ${need.pour} as ${need.design} instead of waiting for ${gang.nextPour}`,
-        };
-      }),
-    )
+  const all = needs.flatMap((need) =>
+    waiting.map((gang): Candidate => {
+      const choice: FixedChoice = { kind: 'follow', from: gang.turn, to: need.id };
+      return {
+        kind: 'gang',
+        changes: [{ kind: 'fix', choice }],
+        text: `${gang.design} of ${gang.pour} goes on to ${need.pour} as ${need.design} instead of waiting for ${gang.nextPour}`,
+      };
+    }),
+  );
+  // Like gangs of one pour say the same: one of them is enough.
+  return [...new Map(all.map((each) => [each.text, each])).values()]
     .slice(0, mostRegangs)
     .map((candidate) => ({ kind: 'gang', tries: [candidate] }));
 }

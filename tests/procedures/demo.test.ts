@@ -13,6 +13,7 @@ import { askOfPapers } from './demo-papers.ts';
 import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy, askToKeep } from './demo-plan-why.ts';
+import { askOfWays } from './demo-plan-ways.ts';
 import { askOfTickets } from './demo-tickets.ts';
 import { askOfChanges, askOfKept } from './demo-plan-changes.ts';
 
@@ -60,6 +61,10 @@ describe('what is read', () => {
   test('the plan says what else could be done with a gang, and who holds what is short', async () => {
     await askOfWhy(host.ask);
     await askToKeep(host.ask);
+  }, 30_000);
+
+  test('a shortfall has its ways out, and can be left with a reason', async () => {
+    await askOfWays(host);
   }, 30_000);
 
   test('what is told and what is fixed is marked, obeyed, priced and taken back', async () => {

@@ -27,8 +27,14 @@ export function shortWithSameRuns(
     input.designs.flatMap(({ code, pieces }) => (pieces[component] === undefined ? [] : [[code, pieces]])),
   );
   const { told: _told, fixed: _fixed, start: _start, ...rest } = input;
+  const { turnaround } = rest;
+  const perPiece = turnaround.regangPerPieceH;
   const read = readModel({
     ...rest,
+    turnaround: {
+      ...turnaround,
+      regangPerPieceH: typeof perPiece === 'number' ? perPiece : { [component]: perPiece[component] ?? 0 },
+    },
     components: input.components.filter(({ code }) => code === component),
     designs: input.designs
       .filter(({ code }) => held.has(code))
