@@ -149,13 +149,18 @@ describe('A change carried out', () => {
   });
 });
 
-describe('Taking back', () => {
-  const move = (workingDays: number): PlanChange[] => [{ kind: 'move', pour: 'P08', workingDays }];
+function move(workingDays: number): PlanChange[] {
+  return [{ kind: 'move', pour: 'P08', workingDays }];
+}
 
+function back(applied: string) {
+  return { commandId: newId(), job, applied };
+}
+
+describe('Taking back', () => {
   test('is done once, and not while a later change of the same pour stands', async () => {
     const apply = (changes: PlanChange[]) =>
       host.ask('plan.apply', { commandId: newId(), job, changes, about: 'P08 later' });
-    const back = (applied: string) => ({ commandId: newId(), job, applied });
     const before = await rows();
     const [first, second] = [await apply(move(1)), await apply(move(2))];
     expect(await host.refused('plan.takeback', back(first.applied))).toBe('changed-since');

@@ -4,6 +4,9 @@ import { type ReactNode, useCallback, useMemo, useState } from 'react';
 import { useLocation } from 'wouter';
 import { useCore, useHostState } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
+import { calendarDays } from '../../parts/calendar-days.ts';
+import { ChangeField } from '../../parts/changes/change-field.tsx';
+import { useKnown } from '../../parts/changes/use-known.ts';
 import { useJob } from '../../parts/job.tsx';
 import { useLiveNow } from '../../parts/live-now.ts';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
@@ -16,8 +19,6 @@ import { type BoardModel, boardModel } from './board-rows.ts';
 import { BoardSide } from './board-side.tsx';
 import { BoardTools, type BoardView } from './board-tools.tsx';
 import type { Move } from './board-types.ts';
-import { calendarDays } from './ghost.ts';
-import { MoveField } from './move-field.tsx';
 import { useMoves } from './use-moves.ts';
 import { WhatifPane } from './whatif-pane.tsx';
 import '../../style/board-head.css';
@@ -62,30 +63,28 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
     [query, home],
   );
   const selected = query.get('pour');
-  const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed));
+  const known = useKnown(board, useLiveNow(board.job.code).now);
+  const moves = useMoves(board.job.code, (proposed) => today ?? firstTouched(model, proposed), known.names);
   const { propose } = moves;
   const onSelect = useCallback(
     (code: string | null) => change({ pour: code, gang: null, pane: null }),
     [change],
   );
   const onPane = useCallback((pane: string) => change({ pane }), [change]);
-  const onMove = useCallback((move: Move) => propose([move]), [propose]);
+  const onMove = useCallback((move: Move) => propose([{ kind: 'move', ...move }]), [propose]);
   const onOver = useCallback((day: string) => change({ pane: 'over', day }), [change]);
   const onCurve = useCallback((code: string) => change({ curve: code }), [change]);
   const onShortfall = useCallback(
     (id: string) => navigate(`/shortfalls?short=${encodeURIComponent(id)}`),
     [navigate],
   );
-  const pours = useMemo(
-    () => model.rows.map((row) => ({ code: row.code, name: row.row.pour.name })),
-    [model.rows],
-  );
   const readOnly = host.data?.book?.readOnly === true;
   const side =
-    moves.moves.length > 0 ? (
+    moves.changes.length > 0 ? (
       <WhatifPane
         model={model}
-        moves={moves.moves}
+        changes={moves.changes}
+        names={known.names}
         answer={moves.answer}
         isToday={today !== null}
         working={moves.working}
@@ -103,7 +102,13 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
       <Patterns />
       <BoardHead model={model} onPane={onPane} />
       <BoardTools view={view} home={home} today={today !== null} onChange={change}>
-        <MoveField pours={pours} onMoves={propose} onKeep={moves.keep} proposed={moves.moves.length > 0} />
+        <ChangeField
+          label="Change"
+          known={known}
+          onChanges={propose}
+          onAgain={moves.keep}
+          proposed={moves.changes.length > 0}
+        />
       </BoardTools>
       <YardStrip notes={board.yardNotes} words={words} />
       <div className="screen-body">

@@ -1,6 +1,6 @@
 // A pour where a move would put it, for drawing before anything is stored. Set times go by working days as
 // the move says; finish and strip come from the core's answer as soon as it is there.
-import { addDays } from '../../parts/zoned.ts';
+import { calendarDays } from '../../parts/calendar-days.ts';
 import type { BoardDay, Move, Whatif } from './board-types.ts';
 import type { Bar, PourBars } from './pour-bars.ts';
 import type { PourRow } from './board-rows.ts';
@@ -43,19 +43,4 @@ export function ghostRow(
     toMs,
   };
   return { ...row, bars: moved };
-}
-
-/** Calendar days that so many working days come to from a date, by the board's own days where it has them. */
-export function calendarDays(date: string, workingDays: number, days: readonly BoardDay[]): number {
-  const known = new Map(days.map((day) => [day.date, day.working]));
-  const way = workingDays < 0 ? -1 : 1;
-  let left = Math.abs(workingDays);
-  let passed = 0;
-  while (left > 0) {
-    passed += way;
-    const next = addDays(date, passed);
-    const weekday = new Date(`${next}T00:00:00Z`).getUTCDay();
-    if (known.get(next) ?? (weekday >= 1 && weekday <= 5)) left -= 1;
-  }
-  return passed;
 }

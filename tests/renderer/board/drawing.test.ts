@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gateWords } from '../../../renderer/screens/board/board-rows.ts';
-import { calendarDays } from '../../../renderer/screens/board/ghost.ts';
+import { calendarDays } from '../../../renderer/parts/calendar-days.ts';
 import { linksOf } from '../../../renderer/screens/board/links.ts';
 import { pourBars } from '../../../renderer/screens/board/pour-bars.ts';
 import { thenOf } from '../../../renderer/screens/board/then-words.ts';
