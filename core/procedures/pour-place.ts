@@ -1,7 +1,7 @@
 // Dates for pours that have none, placed together beside everything that has a date, when somebody asks for it: never by
 // itself, and nothing is stored. They are taken over by carrying out the changes that stand in the answer.
 import { z } from 'zod';
-import { answer, type Answer, refuse } from '../answer.ts';
+import { answer, type Answer, never, refuse } from '../answer.ts';
 import type { NotBefore } from '../plan/dates/placing.ts';
 import { placePours, type PlacedPours } from '../plan/dates/place-pours.ts';
 import { dateOfDay } from '../plan/days.ts';
@@ -125,7 +125,12 @@ function shownNotBefore(why: NotBefore, timeZone: string) {
       return { kind: why.kind, date: dateOfDay(why.day) };
     case 'component':
       return { kind: why.kind, component: why.component, missing: why.missing, date: dateOfDay(why.day) };
-    default:
+    case 'first-day':
+    case 'after':
+    case 'stands-on':
+    case 'gate':
       return shownHoldBack(why, timeZone);
+    default:
+      return never(why);
   }
 }

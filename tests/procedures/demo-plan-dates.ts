@@ -7,5 +7,7 @@ export async function askOfDates(ask: DemoHost['ask']): Promise<void> {
   const { dates, dateOpen } = await ask('pour.dates', { job, pour: 'P26' });
   expect(dateOpen).toBe(true);
   expect(dates).toHaveLength(3);
+  const { placed } = await ask('pour.place', { job, pours: ['P26'] });
+  expect(placed.map(({ pour }) => pour)).toEqual(['P26']);
   await ask('pour.open', { commandId: 'demo-dates-2', job, pour: 'P26', open: false });
 }

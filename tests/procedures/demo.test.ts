@@ -10,6 +10,7 @@ import { demoHost, job, type DemoHost } from './demo-host.ts';
 import { askOfLedger } from './demo-ledger.ts';
 import { askOfLoading } from './demo-loading.ts';
 import { askOfPapers } from './demo-papers.ts';
+import { askOfDates } from './demo-plan-dates.ts';
 import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy, askToKeep } from './demo-plan-why.ts';
@@ -419,6 +420,8 @@ describe('gangs, lifting gear and containers', () => {
 });
 
 test('a day is read, ended, corrected and taken back', () => askOfDayEnd(host.ask), 30_000);
+
+test('a pour has no date, three to choose from, and is placed', () => askOfDates(host.ask));
 
 test('the week and the day are printed', () => askOfDaySheets(host.ask));
 
