@@ -9,7 +9,7 @@ import { planInput } from '../plan/contract.ts';
 import { shiftsWith } from '../plan/exceptions.ts';
 import type { Job, Pour } from '../plan/pours.ts';
 import type { GangStep } from '../yard/gang.ts';
-import { isMadeUp, type MadeUpGang, madeUpGangs } from '../yard/made-up-gangs.ts';
+import { type MadeUpGang, madeUpGangs } from '../yard/made-up-gangs.ts';
 import { found } from './by-code.ts';
 import { readDesignFacts, type DesignFacts } from './design-facts.ts';
 import { type JobPlanning, readJobPlanning } from './job-planning.ts';
@@ -28,7 +28,7 @@ export interface JobSource {
   readonly planning: JobPlanning;
   /** With their charts. */
   readonly cranes: readonly Crane[];
-  /** Gangs that are there and have not stood yet: the turns that they are for begin made up. */
+  /** Gangs that were built: the turns with which they begin start with a gang that is there. */
   readonly madeUp: readonly MadeUpGang[];
   /** The runs of the job's latest stored plan, from which a new one begins. */
   readonly kept: readonly { readonly turns: readonly string[] }[] | null;
@@ -80,7 +80,7 @@ export function workingJob(job: Job, { exceptions }: Pick<JobPlanning, 'exceptio
 }
 
 async function readMadeUp(book: BookReader, job: string): Promise<readonly MadeUpGang[]> {
-  const gangs = (await book.gangs()).filter(({ last }) => isMadeUp(last));
+  const gangs = (await book.gangs()).filter(({ last }) => last.job === null || last.job === job);
   const steps = new Map<string, readonly GangStep[]>();
   const inForce = new Map<string, number | null>();
   for (const { code, last } of gangs) {
