@@ -1,7 +1,7 @@
 // A sheet as the doors are given it: a plain tree, the same whoever turns it into a page.
 import { z } from 'zod';
 import { type SheetNode, sheetAttributes, sheetTags } from '../sheets/node.ts';
-import { code } from './shapes.ts';
+import { code, date } from './shapes.ts';
 
 const node: z.ZodType<SheetNode> = z.union([z.string(), z.lazy(() => element)]);
 
@@ -16,6 +16,8 @@ export const sheetOutput = z.strictObject({
   /** At the foot of every page, before the time of printing. */
   foot: z.string(),
   tree: element,
+  /** The first day, of a sheet of days. */
+  of: z.exactOptional(date),
 });
 
 export const sheetInput = z.strictObject({

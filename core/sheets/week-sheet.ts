@@ -139,7 +139,9 @@ function gonePart({ gone }: SheetChanges, print: PrintState): readonly SheetElem
 }
 
 function daysPart({ days }: WeekSheetFacts, changes: SheetChanges): SheetElement {
-  const heads = ['day', 'crew hours', 'crane minutes', 'pieces short'];
+  // A column that says on every day that nothing was entered is one line instead.
+  const hasCrane = days.some(({ crane }) => crane !== null);
+  const heads = ['day', 'crew hours', ...(hasCrane ? ['crane minutes'] : []), 'pieces short'];
   return of(
     'section',
     'part week-days',
@@ -148,18 +150,21 @@ function daysPart({ days }: WeekSheetFacts, changes: SheetChanges): SheetElement
       'table',
       'lines wall-lines',
       el('thead', {}, row('th', heads)),
-      el('tbody', {}, ...days.map((day) => dayRow(day, changes))),
+      el('tbody', {}, ...days.map((day) => dayRow(day, changes, hasCrane))),
     ),
+    ...(hasCrane
+      ? []
+      : [of('p', 'soft', 'Crane minutes are not reckoned: no hours of a crane are entered.')]),
   );
 }
 
-function dayRow(day: WeekDay, changes: SheetChanges): SheetElement {
+function dayRow(day: WeekDay, changes: SheetChanges, hasCrane: boolean): SheetElement {
   const was = changes.changed.get(`short ${day.date}`);
   const { crane } = day;
   return row('td', [
     of('strong', 'wall-day', dayWords(day.date)),
     ofThere(day.crewHours, day.crewHoursThere, 'h'),
-    crane === null ? 'no crane hours entered' : ofThere(crane.minutes, crane.minutesThere, 'min'),
+    ...(hasCrane ? [crane === null ? '–' : ofThere(crane.minutes, crane.minutesThere, 'min')] : []),
     of(
       'div',
       'wall-short',

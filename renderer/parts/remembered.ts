@@ -20,6 +20,19 @@ export function useRemembered<T extends string>(
   return [value, set];
 }
 
+/** Words that somebody types again and again. */
+export function useRememberedText(name: string): [string, (value: string) => void] {
+  const [value, setValue] = useState(() => read(name) ?? '');
+  const set = useCallback(
+    (next: string) => {
+      setValue(next);
+      write(name, next);
+    },
+    [name],
+  );
+  return [value, set];
+}
+
 // A page may be denied storage; then a choice lasts until the window closes.
 function read(name: string): string | null {
   try {

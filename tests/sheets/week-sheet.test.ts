@@ -97,8 +97,15 @@ describe('the week plan', () => {
   test('days: crew of those there are, crane of those bookable, short by name and number', () => {
     expect(rowsOf(tree, 'week-days').slice(1)).toEqual([
       ['Mon 2 Mar', '44 of 51 h', '96 of 120 min', 'none'],
-      ['Tue 3 Mar', '60 of 51 h, too much', 'no crane hours entered', '3 R8 Rail 8 ft'],
+      ['Tue 3 Mar', '60 of 51 h, too much', '–', '3 R8 Rail 8 ft'],
     ]);
+  });
+
+  test('without hours of a crane its column is one line', () => {
+    const days = facts().days.map((day) => ({ ...day, crane: null }));
+    const without = weekSheet(facts({ days }));
+    expect(rowsOf(without.tree, 'week-days')[0]).toEqual(['day', 'crew hours', 'pieces short']);
+    expect(wordsOf(without.tree)).toContain('no hours of a crane are entered');
   });
 
   test('an open gate is said in words with its date, and that the pour is not ready', () => {

@@ -103,6 +103,7 @@ function Typed(
         {label}
         <input
           value={step[field]}
+          placeholder={field === 'people' ? '' : props.words.time(line[field])}
           aria-label={`${label}: ${what}`}
           aria-invalid={fault !== undefined}
           aria-describedby={fault === undefined ? undefined : id}

@@ -7,10 +7,23 @@ import { RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { type PaperSheetKind, paperSheets } from '../../parts/paper-sheets.ts';
 import { printScreen } from '../../parts/printing.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { DaysSheet } from './days-sheet.tsx';
 import { Paper } from './paper.tsx';
 import { SavePdf } from './save-pdf.tsx';
 
 export function PaperSheetScreen(props: { readonly kind: PaperSheetKind; readonly id: string }): ReactNode {
+  const { kind, id } = props;
+  return kind === 'week' || kind === 'day' ? (
+    <DaysSheet kind={kind} id={id} />
+  ) : (
+    <OnePaper kind={kind} id={id} />
+  );
+}
+
+function OnePaper(props: {
+  readonly kind: Exclude<PaperSheetKind, 'week' | 'day'>;
+  readonly id: string;
+}): ReactNode {
   const { kind, id } = props;
   const { system } = useUnits();
   const sheet = useCore(`sheet.${kind}`, { id, units: system });
