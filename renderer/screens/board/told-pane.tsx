@@ -1,12 +1,13 @@
 // What the crew was told of the gangs: what this plan does otherwise, what would be told next, and what stands. Telling and
 // releasing are records of their own; nothing of them is changed later.
-import type { ReactNode } from 'react';
+import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useCommand, useCore } from '../../client/core.tsx';
 import type { Output } from '../../client/shapes.ts';
 import { useLiveNow } from '../../parts/live-now.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
+import { WhenField } from '../yard/when-field.tsx';
 import type { BoardModel } from './board-rows.ts';
 import { BoardPane } from './side-pane.tsx';
 import { instructionWords } from './told-words.ts';
@@ -19,12 +20,17 @@ export function ToldPane(props: {
   readonly onClose: () => void;
 }): ReactNode {
   const { code } = props.model.board.job;
-  const live = useLiveNow(code);
+  const ofClock = useLiveNow(code);
+  const [from, setFrom] = useState<string | null>(null);
+  const live = from === null ? ofClock : { now: from };
   const told = useCore('told.list', { job: code, ...live });
   const mark = useCommand('told.mark');
   const release = useCommand('told.release');
   return (
     <BoardPane title="Told to the crew" onClose={props.onClose}>
+      <p className="told-from">
+        <WhenField label="Shifts counted from" placeholder="now" value={from} onChange={setFrom} />
+      </p>
       {told.error === null ? null : <RefusalNote error={told.error} />}
       {told.data === undefined ? (
         told.error === null ? (
