@@ -12,6 +12,7 @@ import { changedPour, changedPours } from './changed-pours.ts';
 import type { JobPlan } from './job-plan.ts';
 import { isNear } from './near-pours.ts';
 import { heldLonger, rerouted } from './other-ways.ts';
+import { plannedCentsOf } from './planned-cents.ts';
 import { code, date, finding, instant, shortfall } from './shapes.ts';
 import { changedTold, type shownPlan } from './shown-plan.ts';
 
@@ -81,7 +82,7 @@ export function differenceOf(before: Compared, after: Compared, changes: readonl
 
 /** The hire, trucks and so on of pieces that are planned to come. */
 export function plannedCents({ facts }: JobPlan): number {
-  return facts.planning.plannedStock.reduce((sum, { costCents }) => sum + costCents, 0);
+  return plannedCentsOf(facts);
 }
 
 function poursOf(change: PlanChange): readonly string[] {

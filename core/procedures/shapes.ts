@@ -124,6 +124,8 @@ export const planned = {
   steps: z.array(step),
   shortfalls: z.array(shortfall),
   cost,
+  /** Hire, trucks and so on of pieces that are planned to come; not in the cost. */
+  plannedCents: z.int(),
   /** How many told instructions the plan changes, those of turns that are gone among them. */
   changedTold: z.int(),
   /** No plan can cost less than this. */

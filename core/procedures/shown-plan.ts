@@ -8,6 +8,7 @@ import type { Step } from '../plan/steps.ts';
 import { asData } from './as-data.ts';
 import { found } from './by-code.ts';
 import type { JobPlan } from './job-plan.ts';
+import { plannedCentsOf } from './planned-cents.ts';
 import { shownTurns } from './shown-turns.ts';
 
 /** What a stored plan, the board and a what-if have in common. */
@@ -23,6 +24,7 @@ export function shownPlan(plan: JobPlan) {
     steps: plan.steps.map((step) => shownStep(step, text)),
     shortfalls: shownShortfalls(plan),
     cost: shownCost(cost),
+    plannedCents: plannedCentsOf(plan.facts),
     changedTold: changedTold(plan).length,
     boundCents: bound,
     gapPercent,

@@ -6,6 +6,7 @@ import type { JobFacts } from './job-facts.ts';
 import type { PlanAnswer } from '../plan/contract.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
 import { changedTold, shownCost, shownShortfalls } from './shown-plan.ts';
+import { plannedCentsOf } from './planned-cents.ts';
 import { orderBy } from './ways-hire.ts';
 import type { Way } from './ways-shapes.ts';
 import type { Trial, WaysQuestion } from './ways-trial.ts';
@@ -72,7 +73,7 @@ function shownWay(
 }
 
 function figuresOf(facts: JobFacts, { cost, shortfalls, runs }: PlanAnswer, told: number): Way['before'] {
-  const planned = facts.planning.plannedStock.reduce((sum, { costCents }) => sum + costCents, 0);
+  const planned = plannedCentsOf(facts);
   return {
     cost: shownCost(cost),
     plannedCents: planned,
