@@ -9,7 +9,7 @@ import { Bands, rowsPx } from './bands.tsx';
 import type { BoardModel } from './board-rows.ts';
 import { BoardTable } from './board-table.tsx';
 import type { BoardView } from './board-tools.tsx';
-import type { Move, Whatif } from './board-types.ts';
+import type { Move, Turn, Whatif } from './board-types.ts';
 import { CurveRow } from './curve-row.tsx';
 import { DayHead } from './day-head.tsx';
 import { FigureRow } from './figure-row.tsx';
@@ -31,6 +31,8 @@ interface BoardChartProps {
   /** Whose curve is asked for. */
   readonly component: string | null;
   readonly onSelect: (code: string | null) => void;
+  /** A gang at one of its pours, in the rows by gang. */
+  readonly onGang: (turn: Turn) => void;
   readonly onMove: (move: Move) => void;
   readonly onCurve: (code: string) => void;
   readonly onShortfall: (id: string) => void;
@@ -91,7 +93,7 @@ export const BoardChart = memo(function BoardChart(props: BoardChartProps): Reac
           <Empty title="No pour stands in these two weeks" />
         ) : view.runs ? (
           <Bands rowHeight={metrics.runRow} count={runs.length} head={head}>
-            <RunRows {...both} rows={runs} />
+            <RunRows {...both} rows={runs} onGang={props.onGang} />
           </Bands>
         ) : (
           <Bands rowHeight={metrics.row} count={rows.length} head={head}>

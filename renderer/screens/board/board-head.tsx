@@ -72,11 +72,17 @@ function CostLine(props: { readonly model: BoardModel }): ReactNode {
       <span>
         {board.proven
           ? 'no plan costs less'
-          : `still to be saved at most ${money(saving)}, ${board.gapPercent.toFixed(board.gapPercent < 1 ? 2 : 1)} %`}
+          : `still to be saved at most ${money(saving)}, ${percentText(board.gapPercent)} %`}
       </span>
       {board.cost.unmet > 0 ? (
         <span className="short-word">{board.cost.unmet} piece-days short that cannot be hired</span>
       ) : null}
     </p>
   );
+}
+
+/** Two places under one percent; what is less than they show is not called nothing. */
+function percentText(percent: number): string {
+  if (percent < 0.005) return 'under 0.01';
+  return percent.toFixed(percent < 1 ? 2 : 1);
 }

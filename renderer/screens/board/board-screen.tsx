@@ -18,7 +18,7 @@ import { BoardHead } from './board-head.tsx';
 import { type BoardModel, boardModel } from './board-rows.ts';
 import { BoardSide } from './board-side.tsx';
 import { BoardTools, type BoardView } from './board-tools.tsx';
-import type { Move } from './board-types.ts';
+import type { Move, Turn } from './board-types.ts';
 import { useMoves } from './use-moves.ts';
 import { WhatifPane } from './whatif-pane.tsx';
 import '../../style/board-head.css';
@@ -68,6 +68,10 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const { propose } = moves;
   const onSelect = useCallback(
     (code: string | null) => change({ pour: code, gang: null, pane: null }),
+    [change],
+  );
+  const onGang = useCallback(
+    (turn: Turn) => change({ pour: turn.pour, gang: turn.id, pane: null }),
     [change],
   );
   const onPane = useCallback((pane: string) => change({ pane }), [change]);
@@ -121,6 +125,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
           whatif={moves.answer}
           component={query.get('curve')}
           onSelect={onSelect}
+          onGang={onGang}
           onMove={onMove}
           onCurve={onCurve}
           onShortfall={onShortfall}

@@ -54,6 +54,7 @@ interface RunRowsProps {
   readonly scroller: RefObject<HTMLDivElement | null>;
   readonly selected: string | null;
   readonly onSelect: (code: string | null) => void;
+  readonly onGang: (turn: Turn) => void;
 }
 
 export function RunRows(props: RunRowsProps): ReactNode {
@@ -78,7 +79,7 @@ export function RunRows(props: RunRowsProps): ReactNode {
               scale={scale}
               metrics={metrics}
               selected={props.selected}
-              onSelect={props.onSelect}
+              onGang={props.onGang}
             />
           </g>
         ))}
@@ -136,7 +137,7 @@ function RunHeads(
           ? row.turns[place - 1]
           : undefined;
     if (target !== undefined) goTo(target);
-    else if (turn !== undefined) props.onSelect(turn.pour);
+    else if (turn !== undefined) props.onGang(turn);
     else return;
     event.preventDefault();
   };
@@ -152,7 +153,7 @@ function RunHeads(
           tabIndex={row.run === current ? 0 : -1}
           aria-label={`${row.designs} run ${row.run}: ${row.turns.map((turn) => turn.pour).join(', ')}. Left and right choose a pour.`}
           onFocus={() => setReached(row.run)}
-          onClick={() => props.onSelect(row.turns[0]?.pour ?? null)}
+          onClick={() => row.turns.slice(0, 1).forEach(props.onGang)}
           onKeyDown={(event) => pressed(event, row)}
         >
           <span className="row-name">
@@ -169,7 +170,7 @@ const RunMarks = memo(function RunMarks(props: {
   readonly scale: DayScale;
   readonly metrics: RowMetrics;
   readonly selected: string | null;
-  readonly onSelect: (code: string | null) => void;
+  readonly onGang: (turn: Turn) => void;
 }): ReactNode {
   const { row, scale, metrics } = props;
   const height = metrics.runRow - 12;
@@ -190,7 +191,7 @@ const RunMarks = memo(function RunMarks(props: {
           <path className="turn-notch" d={`M${(end + nextX) / 2 - 2} ${middle - 4}v8m4 -8v8`} />
         ) : null}
         {end > x ? (
-          <g className="turn-block" onClick={() => props.onSelect(turn.pour)}>
+          <g className="turn-block" onClick={() => props.onGang(turn)}>
             <rect x={x} y={6} width={Math.max(end - x, 2)} height={height} />
             {end - x > 26 ? (
               <text x={x + 5} y={middle + metrics.text * 0.36}>
