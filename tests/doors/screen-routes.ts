@@ -11,6 +11,11 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'board-gang', address: '/board?pour=P09&gang=P09/B2' },
   { name: 'better-plan', address: '/board?pane=better' },
   { name: 'told', address: '/board?pane=told' },
+  {
+    name: 'what-if',
+    address:
+      '/board/what-if?draft=%5B%7B%22kind%22%3A%22move%22%2C%22pour%22%3A%22P08%22%2C%22workingDays%22%3A1%7D%5D',
+  },
   { name: 'day-end', address: '/board/day-end?date=2026-03-03' },
   { name: 'week-plan', address: '/sheets/week/TB26%402026-03-02' },
   { name: 'day-sheet', address: '/sheets/day/TB26%402026-03-03' },

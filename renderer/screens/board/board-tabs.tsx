@@ -5,6 +5,7 @@ import './board-tabs.css';
 
 const tabs: readonly { readonly path: string; readonly name: string }[] = [
   { path: '/board', name: 'Board' },
+  { path: '/board/what-if', name: 'What if' },
   { path: '/board/day-end', name: 'Day’s end' },
 ];
 
