@@ -46,6 +46,34 @@ export function solveRelaxation(
   });
 }
 
+export interface PlainSolve {
+  readonly seconds: number;
+  /** How far the best plan may be from the best possible, in percent; null where no plan was found. */
+  readonly gapPercent: number | null;
+}
+
+/** The same model with whole follows, until its gap is no more than the one given or the time is up. */
+export function solvePlain(
+  highs: Highs,
+  model: Model,
+  edges: Edges,
+  { gap, seconds }: { readonly gap: number; readonly seconds: number },
+): PlainSolve {
+  const started = performance.now();
+  const { data } = layOut(highs.infinity, model, edges);
+  const { integer, continuous } = highs.constants.variableType;
+  const integrality = data.colCost.map((_, column) => (column < edges.to.length ? integer : continuous));
+  return highs.withModel({ ...data, integrality }, (solved) => {
+    solved.options.set({ output_flag: false, mip_rel_gap: gap, time_limit: seconds, random_seed: 0 });
+    solved.run();
+    const reached = Number(solved.info.get('mip_gap'));
+    return {
+      seconds: (performance.now() - started) / 1000,
+      gapPercent: Number.isFinite(reached) ? reached * 100 : null,
+    };
+  });
+}
+
 class Columns {
   readonly starts: number[] = [0];
   readonly indices: number[] = [];
