@@ -6,6 +6,9 @@ import { attachmentRead } from './attachment-read.ts';
 import { boardRead } from './board-read.ts';
 import { bookCheck } from './book-check.ts';
 import { bookState } from './book-state.ts';
+import { calendarList } from './calendar-list.ts';
+import { calendarRemove } from './calendar-remove.ts';
+import { calendarSet } from './calendar-set.ts';
 import { changeList } from './change-list.ts';
 import { componentList } from './component-list.ts';
 import { containerCount } from './container-count.ts';
@@ -21,8 +24,11 @@ import { countLines } from './count-lines.ts';
 import { countList } from './count-list.ts';
 import { countRead } from './count-read.ts';
 import { countStart } from './count-start.ts';
+import { craneBook } from './crane-book.ts';
+import { craneBookings } from './crane-bookings.ts';
 import { craneList } from './crane-list.ts';
 import { craneSave } from './crane-save.ts';
+import { craneUnbook } from './crane-unbook.ts';
 import { curveRead } from './curve-read.ts';
 import { dayendMisses } from './dayend-misses.ts';
 import { dayendPreview } from './dayend-preview.ts';
@@ -70,6 +76,8 @@ import { noteRead } from './note-read.ts';
 import { noteReverse } from './note-reverse.ts';
 import { noteSave } from './note-save.ts';
 import { noteTold } from './note-told.ts';
+import { overloadClear } from './overload-clear.ts';
+import { overloadList } from './overload-list.ts';
 import { pickCheck } from './pick-check.ts';
 import { pickRead } from './pick-read.ts';
 import { pickSave } from './pick-save.ts';
@@ -81,6 +89,10 @@ import { planMake } from './plan-make.ts';
 import { planTakeback } from './plan-takeback.ts';
 import { planWhatif } from './plan-whatif.ts';
 import { planWhy } from './plan-why.ts';
+import { planningRead } from './planning-read.ts';
+import { planningSave } from './planning-save.ts';
+import { pourFacts } from './pour-facts.ts';
+import { pourFactsSave } from './pour-facts-save.ts';
 import { pourIssue } from './pour-issue.ts';
 import { pourList } from './pour-list.ts';
 import { pourDates } from './pour-dates.ts';
@@ -133,6 +145,7 @@ import { whatifCompare } from './whatif-compare.ts';
 import { whatifDrop } from './whatif-drop.ts';
 import { whatifKeep } from './whatif-keep.ts';
 import { whatifList } from './whatif-list.ts';
+import { workRead } from './work-read.ts';
 import { yardCare } from './yard-care.ts';
 import { yardClean } from './yard-clean.ts';
 import { yardForeign } from './yard-foreign.ts';
@@ -157,6 +170,9 @@ export const procedures = {
   'board.read': boardRead,
   'book.check': bookCheck,
   'book.state': bookState,
+  'calendar.list': calendarList,
+  'calendar.remove': calendarRemove,
+  'calendar.set': calendarSet,
   'change.list': changeList,
   'component.list': componentList,
   'container.count': containerCount,
@@ -172,8 +188,11 @@ export const procedures = {
   'count.list': countList,
   'count.read': countRead,
   'count.start': countStart,
+  'crane.book': craneBook,
+  'crane.bookings': craneBookings,
   'crane.list': craneList,
   'crane.save': craneSave,
+  'crane.unbook': craneUnbook,
   'curve.read': curveRead,
   'dayend.misses': dayendMisses,
   'dayend.preview': dayendPreview,
@@ -221,6 +240,8 @@ export const procedures = {
   'note.reverse': noteReverse,
   'note.save': noteSave,
   'note.told': noteTold,
+  'overload.clear': overloadClear,
+  'overload.list': overloadList,
   'pick.check': pickCheck,
   'pick.read': pickRead,
   'pick.save': pickSave,
@@ -232,6 +253,10 @@ export const procedures = {
   'plan.takeback': planTakeback,
   'plan.whatif': planWhatif,
   'plan.why': planWhy,
+  'planning.read': planningRead,
+  'planning.save': planningSave,
+  'pour.facts': pourFacts,
+  'pour.facts.save': pourFactsSave,
   'pour.issue': pourIssue,
   'pour.list': pourList,
   'pour.dates': pourDates,
@@ -286,6 +311,7 @@ export const procedures = {
   'whatif.drop': whatifDrop,
   'whatif.keep': whatifKeep,
   'whatif.list': whatifList,
+  'work.read': workRead,
   'yard.care': yardCare,
   'yard.clean': yardClean,
   'yard.foreign': yardForeign,

@@ -14,6 +14,7 @@ import { askOfDates } from './demo-plan-dates.ts';
 import { askOfDayEnd, askOfDaySheets } from './demo-plan-dayend.ts';
 import { askOfFixed, askOfTold } from './demo-plan-told.ts';
 import { askOfWhy, askToKeep } from './demo-plan-why.ts';
+import { askOfCalendar, askOfPourFacts, askOfWork } from './demo-plan-work.ts';
 import { askOfWays } from './demo-plan-ways.ts';
 import { askOfTickets } from './demo-tickets.ts';
 import { askOfChanges, askOfKept } from './demo-plan-changes.ts';
@@ -76,6 +77,12 @@ describe('what is read', () => {
   test('a change is asked about, carried out, listed and taken back', () => askOfChanges(host));
 
   test('a what-if is kept, compared and dropped', () => askOfKept(host));
+
+  test('exceptions of the calendar, crew, crane and pads, and what is entered of a pour beside its dates', async () => {
+    await askOfCalendar(host);
+    await askOfWork(host);
+    await askOfPourFacts(host);
+  }, 60_000);
 
   test('crew hours of the days add up to those of the steps', async () => {
     const { days, steps, job: ofBoard } = await host.ask('board.read', { job });
