@@ -63,7 +63,9 @@ export function anneal(
 
 function chance({ grid, chains }: Standing, order: Int32Array, random: () => number): Move | undefined {
   const kind = random();
-  if (kind < 0.05) return cutAfter(grid, chains, Math.floor(random() * chains.follower.length));
+  // Where nothing can follow anything there is no edge to take.
+  if (kind < 0.05 || order.length === 0)
+    return cutAfter(grid, chains, Math.floor(random() * chains.follower.length));
   // The square favours the front of the list, where the edges stand that save most.
   const edge = order[Math.floor(random() ** 2 * order.length)] ?? 0;
   if (kind < 0.55) return swapTails(grid, chains, edge) ?? joinAndCut(grid, chains, edge);
