@@ -2,6 +2,7 @@
 // when, and what the core finds.
 import type { ReactNode } from 'react';
 import { useUnits } from '../../parts/units.tsx';
+import { DatePart } from './date-part.tsx';
 import { GatesPart } from './gates-part.tsx';
 import { LoosePart } from './loose-part.tsx';
 import type { CellContext, PourRow } from './pour-shapes.ts';
@@ -16,7 +17,7 @@ export interface PartProps {
   readonly edits: PourEdits;
 }
 
-export function PourDetail(props: PartProps): ReactNode {
+export function PourDetail(props: PartProps & { readonly onDates: () => void }): ReactNode {
   const { row } = props;
   const units = useUnits();
   return (
@@ -38,8 +39,8 @@ export function PourDetail(props: PartProps): ReactNode {
         <h2>Gates by others</h2>
         <GatesPart {...props} />
       </div>
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex -- it scrolls and has nothing else to stop at */}
-      <section className="pour-part" aria-label="When it may be stripped" tabIndex={0}>
+      <section className="pour-part" aria-label="Its date, and when it may be stripped">
+        <DatePart row={row} onDates={props.onDates} />
         <FindingLines row={row} timeZone={props.context.timeZone} />
         <h2>When it may be stripped</h2>
         <ol className="strip-reasons">

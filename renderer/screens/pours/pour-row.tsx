@@ -27,13 +27,18 @@ export interface RowProps {
 
 export const PourTableRow = memo(function PourTableRow(props: RowProps): ReactNode {
   return (
-    <tr className={props.chosen ? 'selected' : undefined} aria-rowindex={props.index + 2}>
+    <tr className={rowClass(props)} aria-rowindex={props.index + 2}>
       {pourColumns.map((column) => (
         <PourCell key={column.id} {...props} column={column} />
       ))}
     </tr>
   );
 });
+
+function rowClass({ chosen, row }: RowProps): string | undefined {
+  const classes = [chosen ? 'selected' : '', row.dateOpen ? 'undated' : ''].filter(Boolean);
+  return classes.length === 0 ? undefined : classes.join(' ');
+}
 
 function PourCell(props: RowProps & { readonly column: (typeof pourColumns)[number] }): ReactNode {
   const { row, column, context } = props;

@@ -16,6 +16,9 @@ export function PourTools(props: {
   readonly edits: PourEdits;
   readonly onChoose: (code: string) => void;
   readonly onSay: (words: string) => void;
+  /** Pours without a date. */
+  readonly undated: number;
+  readonly onPlace: () => void;
 }): ReactNode {
   const { rows, count, row, edits } = props;
   const copyTable = (): void => {
@@ -36,6 +39,11 @@ export function PourTools(props: {
         {rows.length === count ? `${count} pours` : `${rows.length} of ${count} pours`}
       </output>
       <span className="pour-actions">
+        {props.undated === 0 ? null : (
+          <button type="button" onClick={props.onPlace}>
+            Place {props.undated} {props.undated === 1 ? 'pour' : 'pours'} without date
+          </button>
+        )}
         <button type="button" className="quiet" onClick={copyTable}>
           Copy table
         </button>

@@ -9,14 +9,17 @@ import type { JobClock } from '../../parts/job-clock.ts';
 import { useJobClock } from '../../parts/job-time.ts';
 import { CautionLine, Empty, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { useUnits } from '../../parts/units.tsx';
+import { DatesPanel } from './dates-panel.tsx';
 import { firstPour } from './first-pour.ts';
 import { filteredPours } from './pour-columns.ts';
+import { PlacePanel } from './place-panel.tsx';
 import { PourDetail } from './pour-detail.tsx';
 import { PourGrid } from './pour-grid.tsx';
 import type { CellContext, PourList } from './pour-shapes.ts';
 import { PourTools } from './pour-tools.tsx';
 import { usePourEdits } from './use-pour-edits.ts';
 import './pours.css';
+import './dates.css';
 
 export function PoursScreen(): ReactNode {
   const job = useJob();
@@ -38,6 +41,9 @@ function Pours(props: { readonly list: PourList; readonly clock: JobClock }): Re
   );
   const [filter, setFilter] = useState('');
   const [said, setSaid] = useState('');
+  const [panel, setPanel] = useState<'dates' | 'place' | null>(null);
+  const undated = list.pours.filter(({ dateOpen }) => dateOpen).map(({ pour }) => pour.code);
+  const closePanel = useCallback(() => setPanel(null), []);
   const edits = usePourEdits(job.code, list.pours, context);
   const rows = useMemo(() => filteredPours(list.pours, filter, context), [list.pours, filter, context]);
   const asked = code === undefined || code === '' ? null : decodeURIComponent(code);
@@ -81,6 +87,8 @@ function Pours(props: { readonly list: PourList; readonly clock: JobClock }): Re
           edits={edits}
           onChoose={choose}
           onSay={setSaid}
+          undated={undated.length}
+          onPlace={() => setPanel('place')}
         />
       </header>
       <output className="pour-said">{said}</output>
@@ -93,10 +101,26 @@ function Pours(props: { readonly list: PourList; readonly clock: JobClock }): Re
         onChoose={choose}
         onSay={setSaid}
       />
-      {row === undefined ? (
+      {panel === 'place' && undated.length > 0 ? (
+        <PlacePanel pours={undated} timeZone={context.timeZone} onClose={closePanel} onSay={setSaid} />
+      ) : row === undefined ? (
         <p className="waiting">No pour has these words.</p>
+      ) : panel === 'dates' ? (
+        <DatesPanel
+          key={row.pour.code}
+          pour={row.pour.code}
+          timeZone={context.timeZone}
+          onClose={closePanel}
+          onSay={setSaid}
+        />
       ) : (
-        <PourDetail key={row.pour.code} row={row} context={context} edits={edits} />
+        <PourDetail
+          key={row.pour.code}
+          row={row}
+          context={context}
+          edits={edits}
+          onDates={() => setPanel('dates')}
+        />
       )}
       <CautionLine />
     </div>
