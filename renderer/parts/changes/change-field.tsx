@@ -12,6 +12,10 @@ export function ChangeField(props: {
   /** The same text entered a second time. */
   readonly onAgain: () => void;
   readonly proposed: boolean;
+  /** Whether what was taken leaves the field: where one change is added to others. */
+  readonly clears?: boolean;
+  /** What may be typed, as examples. */
+  readonly examples: readonly string[];
 }): ReactNode {
   const [text, setText] = useState('');
   const [problem, setProblem] = useState<{
@@ -38,7 +42,9 @@ export function ChangeField(props: {
     }
     setProblem(null);
     setSent(typed);
-    if (read.kind === 'changes') props.onChanges(read.changes);
+    if (read.kind !== 'changes') return;
+    if (props.clears === true) setText('');
+    props.onChanges(read.changes);
   };
   const keyed = (event: KeyboardEvent): void => {
     if (event.key === 'Enter') {
@@ -79,7 +85,14 @@ export function ChangeField(props: {
       <span id={helpId} className={problem === null ? 'move-help' : 'move-help problem'} aria-live="polite">
         {problem === null ? (
           <>
-            press <kbd>/</kbd>, type <i>W5 +1d</i>, <i>14 drop</i>, <i>LK +40</i> or <i>set GA x2</i>, Enter
+            press <kbd>/</kbd>, type{' '}
+            {props.examples.map((example, index) => (
+              <span key={example}>
+                {index === 0 ? '' : index === props.examples.length - 1 ? ' or ' : ', '}
+                <i>{example}</i>
+              </span>
+            ))}
+            , Enter
           </>
         ) : (
           <>

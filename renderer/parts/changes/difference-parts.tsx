@@ -60,7 +60,7 @@ function PourTimes(props: {
     ['Pour ends', 'finishAt'],
     ['First strip', 'stripFrom'],
     ['Pieces free', 'freeAt'],
-    ['First shift with them', 'freeShift'],
+    ['Free to work', 'freeShift'],
   ] as const;
   const at = (times: typeof one.before, key: (typeof rows)[number][1], none: string): string =>
     times === null ? none : says.words.full(times[key]);
@@ -141,6 +141,12 @@ export function CostPart(
           {money(before.allCents)} to {money(after.allCents)}
         </span>
       </li>
+      {before.cost.unmet === after.cost.unmet ? null : (
+        <li>
+          Piece-days short that cannot be hired: <b>{after.cost.unmet}</b>{' '}
+          <span className="soft">were {before.cost.unmet}</span>
+        </li>
+      )}
       {costParts
         .map(({ name, of }) => ({ name, change: of(after) - of(before) }))
         .filter(({ change }) => change !== 0)

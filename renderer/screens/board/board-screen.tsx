@@ -44,6 +44,8 @@ export function BoardScreen(): ReactNode {
   return <BoardSheet model={model} />;
 }
 
+const boardExamples = ['W5 +1d', '14 drop'] as const;
+
 function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
   const { model } = props;
   const { board, words } = model;
@@ -112,6 +114,7 @@ function BoardSheet(props: { readonly model: BoardModel }): ReactNode {
           onChanges={propose}
           onAgain={moves.keep}
           proposed={moves.changes.length > 0}
+          examples={boardExamples}
         />
       </BoardTools>
       <YardStrip notes={board.yardNotes} words={words} />

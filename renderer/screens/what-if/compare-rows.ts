@@ -33,6 +33,7 @@ export function compareRows(comparison: Comparison, money: Says['money']): reado
     cents('Cost in all', ({ allCents }) => allCents),
     ...used.map(({ name, of }) => cents(name, of)),
     cents('Still to be saved at most', ({ savableCents }) => savableCents),
+    count('Piece-days short that cannot be hired', ({ cost }) => cost.unmet),
     count('Shortfalls', ({ shortfalls }) => shortfalls.length),
     ...comparison.components.map(({ component, one: was, other: is }) =>
       countRow(`${component} short at most`, was, is),

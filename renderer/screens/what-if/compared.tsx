@@ -46,9 +46,9 @@ export function Compared(props: {
       </Button>
     );
   return (
-    <div className="compared">
+    <div className="plan-pair">
       <table className="plain compare-table">
-        <caption className="sr-only">Two plans</caption>
+        <caption className="visually-hidden">Two plans</caption>
         <thead>
           <tr>
             <td aria-label="What" />
@@ -61,7 +61,7 @@ export function Compared(props: {
         </thead>
         <tbody>
           {rows.map((row) => (
-            <tr key={row.key} className={row.one === row.other ? undefined : 'differs'}>
+            <tr key={row.key} className={row.one === row.other ? undefined : 'pair-differs'}>
               <th scope="row">{row.name}</th>
               <td>{row.one}</td>
               <td>{row.other}</td>

@@ -9,6 +9,8 @@ import { KeepWhatif } from '../../parts/changes/keep-whatif.tsx';
 import { capital } from '../../parts/changes/part.tsx';
 import { AddChangeForm } from './add-change.tsx';
 
+const examples = ['14 +1d', '14 drop', 'LK +40', 'D-101 +2d', 'set GA x2'] as const;
+
 export function DraftPane(props: {
   readonly job: string;
   readonly known: Known & { readonly names: ChangeNames };
@@ -22,7 +24,15 @@ export function DraftPane(props: {
   return (
     <section aria-label="Changes to try" className="draft">
       <h2>Changes to try</h2>
-      <ChangeField label="Change" known={known} onChanges={add} onAgain={() => undefined} proposed={false} />
+      <ChangeField
+        label="Change"
+        known={known}
+        onChanges={add}
+        onAgain={() => undefined}
+        proposed={false}
+        clears
+        examples={examples}
+      />
       {draft.length === 0 ? (
         <p className="soft">
           Nothing is tried yet. Type a change above, or add one below; nothing is stored until it is accepted.
