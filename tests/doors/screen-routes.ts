@@ -11,6 +11,7 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'board-gang', address: '/board?pour=P09&gang=P09/B2' },
   { name: 'better-plan', address: '/board?pane=better' },
   { name: 'told', address: '/board?pane=told' },
+  { name: 'overload', address: '/board?pane=over&day=2026-03-05' },
   {
     name: 'what-if',
     address:

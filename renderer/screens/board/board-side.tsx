@@ -5,6 +5,7 @@ import type { BoardModel } from './board-rows.ts';
 import type { Move } from './board-types.ts';
 import { FindingsPane } from './findings-pane.tsx';
 import { GangPane } from './gang-pane.tsx';
+import { OverPane } from './over-pane.tsx';
 import { PourPane } from './pour-pane.tsx';
 import { ToldPane } from './told-pane.tsx';
 import { UndatedPane } from './undated-pane.tsx';
@@ -17,10 +18,13 @@ export function BoardSide(props: {
   readonly onChange: (changes: Readonly<Record<string, string | null>>) => void;
 }): ReactNode {
   const { model, query, readOnly, onChange } = props;
-  const close = (): void => onChange({ pane: null });
+  const close = (): void => onChange({ pane: null, day: null });
   const pane = query.get('pane');
   if (pane === 'told') return <ToldPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'undated') return <UndatedPane model={model} readOnly={readOnly} onClose={close} />;
+  const day = query.get('day');
+  if (pane === 'over' && day !== null)
+    return <OverPane key={day} model={model} date={day} readOnly={readOnly} onClose={close} />;
   if (pane === 'better') return <BetterPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'clashes') {
     const show = (pour: string): void => onChange({ pane: null, pour, gang: null });

@@ -6,6 +6,7 @@ import type { BoardDay } from './board-types.ts';
 import type { DayBox, DayScale } from './day-scale.ts';
 
 export interface LoadKind {
+  readonly kind: 'crew' | 'crane' | 'pads';
   /** "crew hours" */
   readonly name: string;
   readonly needed: (day: BoardDay) => number | null;
@@ -13,18 +14,21 @@ export interface LoadKind {
 }
 
 export const crewLoad: LoadKind = {
+  kind: 'crew',
   name: 'crew hours',
   needed: (day) => day.crewHoursNeeded,
   there: (day) => day.crewHoursThere,
 };
 
 export const craneLoad: LoadKind = {
+  kind: 'crane',
   name: 'crane minutes',
   needed: (day) => day.craneMinutesNeeded,
   there: (day) => day.craneMinutesThere,
 };
 
 export const padLoad: LoadKind = {
+  kind: 'pads',
   name: 'places on the pads',
   needed: (day) => day.padPlacesNeeded,
   there: (day) => day.padPlacesThere,
@@ -63,7 +67,7 @@ function LoadDay(props: {
   const needed = day.day === undefined ? 0 : (kind.needed(day.day) ?? 0);
   const there = day.day === undefined ? 0 : (kind.there(day.day) ?? 0);
   if (needed === 0 && there === 0) return null;
-  const over = isOver(needed, there);
+  const over = day.day !== undefined && isOver(day.day, kind);
   const words = loadWords(needed, there, day.width / props.text);
   const share = there === 0 ? 1 : Math.min(needed / there, 1);
   const all = `${dateWords(day.date)}: ${amountText(needed)} of ${amountText(there)} ${kind.name}`;
@@ -97,9 +101,9 @@ function LoadDay(props: {
   );
 }
 
-/** Sums of parts of an hour are off by less than this. */
-function isOver(needed: number, there: number): boolean {
-  return needed > there + 0.05;
+/** A crane may have minutes enough and yet not when they are wanted: the core says which days are over. */
+function isOver({ overloads }: BoardDay, { kind }: LoadKind): boolean {
+  return overloads.some((id) => id.startsWith(kind));
 }
 
 /** "60 of 42.5", "60 of 43", "60" or nothing, the longest there is room for; `width` in heights of a letter. */
@@ -125,9 +129,7 @@ function amountText(amount: number): string {
 }
 
 function overWords(scale: DayScale, kind: LoadKind): string {
-  const over = scale.days.filter(
-    ({ day }) => day !== undefined && isOver(kind.needed(day) ?? 0, kind.there(day) ?? 0),
-  );
+  const over = scale.days.filter(({ day }) => day !== undefined && isOver(day, kind));
   if (over.length === 0) return `within the ${kind.name}`;
   return `over on ${over.length} ${over.length === 1 ? 'day' : 'days'}`;
 }
