@@ -71,8 +71,8 @@ describe('small random jobs', () => {
     60_000,
   );
 
-  test('among them were hired pieces, later pours, gangs, other criteria and other designs', () => {
-    expect([...seen].sort()).toEqual(expect.arrayContaining(['design', 'gang', 'hire', 'slip', 'strip']));
+  test('among them were hired pieces, later pours and other designs', () => {
+    expect([...seen].sort()).toEqual(expect.arrayContaining(['design', 'hire', 'slip']));
   });
 
   test('where nothing helps, every kind says why', async () => {
