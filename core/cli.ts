@@ -12,6 +12,7 @@ const optionShapes = {
   counted: { type: 'string' },
   design: { type: 'string' },
   'dry-run': { type: 'boolean' },
+  from: { type: 'string' },
   help: { type: 'boolean' },
   id: { type: 'string' },
   improve: { type: 'string' },

@@ -50,6 +50,7 @@ export const usage: readonly string[] = [
   'regang strip --book FILE --turn ID [--counted C.json] [--job CODE] [--at INSTANT] [--location CODE]',
   'regang sheet assembly|pick --book FILE --design CODE --out FILE.html [--job CODE [--pour CODE]] [--units us|metric]',
   'regang sheet strip|count|picklist|loading|delivery|return|tags --book FILE --id ID --out FILE.html [--units us|metric]',
+  'regang sheet week|day --book FILE --id JOB --out FILE.html [--from DATE] [--units us|metric]',
   'regang check --book FILE',
   'regang calc length|takeoff|fill|pick|plan|level [--lines] (JSON on standard input)',
   'regang schema COMMAND                       (as typed: schema calc takeoff)',

@@ -23,7 +23,11 @@ const fileOptions = {
 };
 const ofGang = sheetInput.extend({ kind: z.enum(['assembly', 'pick']), ...fileOptions });
 const ofPaper = paperSheetInput.extend({ kind: z.enum(Object.keys(paperSheets)), ...fileOptions });
-const input = z.union([ofGang, ofPaper]);
+const ofDays = ofPaper.extend({
+  kind: z.enum(['week', 'day']),
+  from: z.exactOptional(z.iso.date()).meta({ description: 'The first day; as in the id JOB@2026-03-09' }),
+});
+const input = z.union([ofGang, ofDays, ofPaper]);
 const output = z.strictObject({
   file: z.string(),
   sheet: z.string(),
@@ -36,8 +40,7 @@ export const sheet: BookCommand = {
   output,
   run: async (given) => {
     // The kind decides what else is to be given, so that a refusal names what this kind lacks.
-    const isPaper = Object.hasOwn(paperSheets, given.positionals[0] ?? '');
-    const options = isPaper ? readOptions(ofPaper, given, ['kind']) : readOptions(ofGang, given, ['kind']);
+    const options = optionsOf(given);
     if (!options.ok) return outcomeOf(options);
     const { kind, book, out, ...asked } = options.value;
     const procedure = kind === 'assembly' || kind === 'pick' ? gangSheets[kind] : paperSheets[kind];
@@ -54,6 +57,21 @@ export const sheet: BookCommand = {
     }));
   },
 };
+
+type Asked = z.output<typeof ofGang> | z.output<typeof ofPaper>;
+
+function optionsOf(given: Parameters<BookCommand['run']>[0]): Answer<Asked> {
+  const [kind = ''] = given.positionals;
+  if (kind === 'week' || kind === 'day') {
+    const options = readOptions(ofDays, given, ['kind']);
+    if (!options.ok) return options;
+    const { from, id, ...rest } = options.value;
+    return answer({ ...rest, id: from === undefined ? id : `${id}@${from}` });
+  }
+  return Object.hasOwn(paperSheets, kind)
+    ? readOptions(ofPaper, given, ['kind'])
+    : readOptions(ofGang, given, ['kind']);
+}
 
 async function sheetStyle(): Promise<string> {
   const parts = ['sheet', 'lists', 'drawing', 'tags', 'week'].map((name) =>

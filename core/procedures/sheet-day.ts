@@ -15,6 +15,7 @@ export const sheetDay = query({
     const of = readDaysId(asked.id);
     if (!of.ok) return of;
     const facts = await readDaySheet(book, of.value, asked);
-    return facts.ok ? answer(asData({ ...daySheet(facts.value), of: facts.value.date })) : facts;
+    if (!facts.ok) return { ok: false, error: { ...facts.error, field: 'id' } };
+    return answer(asData({ ...daySheet(facts.value), of: facts.value.date }));
   },
 });

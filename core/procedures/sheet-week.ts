@@ -15,6 +15,7 @@ export const sheetWeek = query({
     const of = readDaysId(asked.id);
     if (!of.ok) return of;
     const facts = await readWeekSheet(book, of.value, asked);
-    return facts.ok ? answer(asData({ ...weekSheet(facts.value), of: facts.value.from })) : facts;
+    if (!facts.ok) return { ok: false, error: { ...facts.error, field: 'id' } };
+    return answer(asData({ ...weekSheet(facts.value), of: facts.value.from }));
   },
 });

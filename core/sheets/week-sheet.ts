@@ -13,7 +13,6 @@ import {
   shortText,
   type Stage,
   stages,
-  stageText,
   type WeekDay,
   weekLines,
   type WeekPour,
@@ -118,7 +117,12 @@ function stageCell(pour: WeekPour, stage: Stage, changes: SheetChanges | undefin
 }
 
 function stageNodes(pour: WeekPour, stage: Stage): readonly SheetNode[] {
-  if (stage === 'steel') return [stageText(pour, stage) === '' ? '–' : stageText(pour, stage)];
+  if (stage === 'steel') {
+    const { steel } = pour;
+    if (steel === null) return ['–'];
+    const promised = of('div', 'wall-time', steel.done ? 'in' : 'promised');
+    return [of('div', 'wall-day', dayWords(steel.date)), promised];
+  }
   const at = pour[stage];
   if (at === null) return ['–'];
   return [of('div', 'wall-day', dayWords(at)), of('div', 'wall-time', timeOf(at))];

@@ -86,7 +86,7 @@ describe('the week plan', () => {
     expect(heads).toEqual(['pour', 'steel in', 'set', 'close', 'pour', 'first strip shift']);
     expect(first).toEqual([
       'P01 Wall of P01',
-      'Thu 5 Mar',
+      'Thu 5 Mar promised',
       'Fri 6 Mar 07:00',
       'Mon 9 Mar 07:00',
       'Tue 10 Mar 13:00',
