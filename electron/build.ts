@@ -38,7 +38,6 @@ const programs: readonly Program[] = [
   {
     entries: {
       process: 'core/host/core-process.ts',
-      'plan-worker': 'core/host/plan-worker.ts',
       'improve-worker': 'core/host/improve-worker.ts',
       'wall-worker': 'core/procedures/wall-worker.ts',
     },

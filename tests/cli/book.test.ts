@@ -52,6 +52,27 @@ describe('plan', () => {
     expect(plan.gapPercent).toBeGreaterThanOrEqual(0);
   });
 
+  test('given seconds to improve, says on standard error how far it is and prints a plan that is no dearer', async () => {
+    // A book of its own: what was found stays in it.
+    await regang('demo', '--book', 'better.regang');
+    const atOnce = (await regang('plan', '--book', 'better.regang', '--job', job)).document() as {
+      cost: { total: number };
+    };
+    const ran = await regang('plan', '--book', 'better.regang', '--job', job, '--improve', '8');
+    expect(ran.code).toBe(0);
+    const better = ran.document() as { cost: { total: number }; bound: number; proven: boolean };
+    expect(better.cost.total).toBeLessThanOrEqual(atOnce.cost.total);
+    const lines = ran.stderr.trim().split('\n');
+    expect(lines.at(-1)).toContain(`total ${better.cost.total}`);
+    for (const line of lines)
+      expect(line).toMatch(
+        /^regang: [\d.]+ s: total \d+(, \d+ piece-days that cannot be hired)?, (no plan costs less|at most)/u,
+      );
+    expect(lines.at(-1)).toContain(
+      better.proven ? 'no plan costs less' : `at most ${better.cost.total - better.bound} still to be saved`,
+    );
+  }, 30_000);
+
   test('of a job that is not there is refused by its name', async () => {
     const ran = await regang('plan', '--book', 'B.regang', '--job', 'NONE');
     expect(ran.code).toBe(2);

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { procedures } from '../../core/procedures/all.ts';
 import { planBeside } from '../../core/host/plan-ahead.ts';
 import { makeDemo } from '../../seed-demo/make-demo.ts';
+import { jobOf } from '../bench/jobs.ts';
 import { aHost } from './a-host.ts';
 
 describe('a plan that takes its time', () => {
@@ -27,6 +28,30 @@ describe('a plan that takes its time', () => {
     expect(order).toEqual(['state', 'plan']);
     await host.close();
   });
+
+  test('is stopped within a second, and its best so far is the plan', async () => {
+    const input = { ...jobOf({ seed: 1, turns: 300, components: 60, weeks: 12 }), improveSeconds: 300 };
+    const stopping = new AbortController();
+    const reported: number[] = [];
+    let stoppedMs = Infinity;
+    const made = await planBeside(input, {
+      stop: stopping.signal,
+      report: ({ cost }) => {
+        reported.push(cost.total);
+        // The solver is at work by then, which asks nobody while it is.
+        if (reported.length === 1)
+          setTimeout(() => {
+            stoppedMs = performance.now();
+            stopping.abort();
+          }, 3000);
+      },
+    });
+    expect(performance.now() - stoppedMs).toBeLessThan(1000);
+    if (!made.ok) throw new Error(made.error.message);
+    expect(made.value.cost.total).toBe(reported.at(-1));
+    expect(made.value.bound).toBeLessThanOrEqual(made.value.cost.total);
+    expect(made.value.runs.flatMap(({ turns }) => turns)).toHaveLength(300);
+  }, 60_000);
 
   test('refused in its thread, it comes back as that refusal', async () => {
     const input = {
