@@ -79,12 +79,16 @@ export function readForm(kind: ChangeKind, values: Values, known: Known): Answer
       return typed(`${value('pour')} drop`, known, 'pour');
     case 'pieces': {
       if (value('component') === '') return missing('component', 'Which component?');
+      const wrong = wrongDay(value('from'), 'from', known) ?? wrongDay(value('to'), 'to', known);
+      if (wrong !== null) return wrong;
       const span = value('from') === '' ? '' : ` from ${value('from')}`;
       const end = value('to') === '' ? '' : ` to ${value('to')}`;
       if (span === '' && end !== '') return missing('from', 'From when until then? Maybe 9 Mar.');
       return typed(`${value('component')} ${signedText(value('quantity'))}${span}${end}`, known, 'quantity');
     }
     case 'set': {
+      const wrong = wrongDay(value('from'), 'from', known);
+      if (wrong !== null) return wrong;
       const span = value('from') === '' ? '' : ` from ${value('from')}`;
       return typed(`set ${value('design')} x${value('quantity')}${span}`, known, 'quantity');
     }
@@ -136,6 +140,13 @@ function readDay(text: string, known: Known): Answer<string> {
   return read.ok
     ? answer(read.value.slice(0, 10))
     : refuse(read.error.code, `${read.error.message} Write it like 14 Mar.`, { field: 'date' });
+}
+
+/** Null where it can be read or is left empty. */
+function wrongDay(text: string, field: string, known: Known) {
+  const read = text === '' ? null : readWhen(text, known.from, known.timeZone);
+  if (read === null || read.ok) return null;
+  return refuse(read.error.code, `${read.error.message} Write it like 9 Mar.`, { field });
 }
 
 function missing(field: string, message: string) {

@@ -98,6 +98,8 @@ describe('a change entered by a form', () => {
     ['drop', { pour: '' }, 'pour: '],
     ['pieces', { component: '', quantity: '4' }, 'component: Which component?'],
     ['pieces', { component: 'LK', quantity: '4', to: '20 Mar' }, 'from: From when until then?'],
+    ['pieces', { component: 'LK', quantity: '4', from: '3/4' }, 'from: "3/4" can be read as'],
+    ['set', { design: 'GA', quantity: '1', from: 'soon' }, 'from: "soon" cannot be read'],
     ['set', { design: 'GA', quantity: '0' }, 'quantity: A set has 1 to 100 gangs'],
     ['delivery', { note: '', at: '13 Mar' }, 'note: Which draft note?'],
     ['delivery', { note: 'note-101', at: 'soon' }, 'at: "soon" cannot be read'],
