@@ -1,23 +1,21 @@
 // What a plan with other dates does that the plan before it did not: pieces short, money, told instructions, days on which the
 // crew has more work than hours, findings. All as the difference of two whole plans.
-import { shiftsBetween } from '../plan/calendar.ts';
-import { dayOfDate } from '../plan/days.ts';
-import { msOf, zoneOf } from '../plan/local-time.ts';
-import { pourFindings } from '../plan/pour-findings.ts';
-import { hoursByDate } from '../plan/steps.ts';
+import { msOf } from '../plan/local-time.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
+import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
 import type { JobPlan } from './job-plan.ts';
+import { jobWork } from './job-work.ts';
 import { changedTold, shownCost, shownShortfalls } from './shown-plan.ts';
 
 /** One plan as far as it is compared; made once for the plan before. */
 export function comparedPlan(plan: JobPlan) {
-  const { job, pours, designs } = plan.facts;
+  const from = foundFrom(plan.facts);
   return {
     shortfalls: shownShortfalls(plan),
     cost: shownCost(plan.answer.cost),
     changedTold: changedTold(plan).length,
     overfull: overfullDays(plan),
-    findings: [...plan.findings, ...pours.flatMap((pour) => pourFindings(job, pour, pours, designs))],
+    findings: [...plan.findings, ...from.pours.flatMap((pour) => findingsOfPour(from, pour))],
   };
 }
 export type ComparedPlan = ReturnType<typeof comparedPlan>;
@@ -54,14 +52,8 @@ export function dateEffects(before: ComparedPlan, after: ComparedPlan) {
 }
 
 /** Days on which the steps need more hours of the crew than their shifts have. */
-function overfullDays({ facts: { job }, steps }: JobPlan) {
-  const zone = zoneOf(job.timeZone);
-  return [...hoursByDate(steps)].flatMap(([date, hours]) => {
-    const day = dayOfDate(date);
-    const shifts = shiftsBetween(zone.startMs(day), zone.startMs(day + 1), job.shifts);
-    const there = shifts.reduce((sum, { from, to }) => sum + (to - from) / 3_600_000, 0);
-    return hours > there + 1e-6
-      ? [{ date, hoursNeeded: hours * job.crew, hoursThere: there * job.crew }]
-      : [];
-  });
+function overfullDays(plan: JobPlan) {
+  return jobWork(plan)
+    .overloads.filter(({ kind }) => kind === 'crew')
+    .map(({ date, needed, there }) => ({ date, hoursNeeded: needed, hoursThere: there }));
 }

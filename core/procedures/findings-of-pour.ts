@@ -12,6 +12,7 @@ import type { JobPlanning } from './job-planning.ts';
 
 export interface FoundFrom {
   readonly job: Job;
+  /** Those that have a date. */
   readonly pours: readonly Pour[];
   readonly designs: ReadonlyMap<string, DesignFacts>;
   readonly planning: Pick<JobPlanning, 'pourFacts'>;
@@ -33,8 +34,8 @@ export function findingsOfPour(
 }
 
 export function foundFrom(facts: JobFacts): FoundFrom {
-  const { job, pours, undatedPours, designs, planning, components, source } = facts;
-  return { job, pours: [...pours, ...undatedPours], designs, planning, components, cranes: source.cranes };
+  const { job, pours, designs, planning, components, source } = facts;
+  return { job, pours, designs, planning, components, cranes: source.cranes };
 }
 
 function heaviestOf(pour: Pour, designs: ReadonlyMap<string, DesignFacts>) {

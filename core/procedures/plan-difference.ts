@@ -3,12 +3,12 @@
 import { z } from 'zod';
 import { type Instruction, instruction } from '../plan/choices.ts';
 import type { PlanChange } from '../plan/plan-changes.ts';
-import { pourFindings } from '../plan/pour-findings.ts';
 import { choiceTurns, turnsOfChoice } from './choice-shapes.ts';
 import { callsFor } from './calls-for.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
 import { changedDay, changedDays } from './changed-days.ts';
 import { changedPour, changedPours } from './changed-pours.ts';
+import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
 import type { JobPlan } from './job-plan.ts';
 import { isNear } from './near-pours.ts';
 import { heldLonger, rerouted } from './other-ways.ts';
@@ -103,12 +103,13 @@ function textOf(told: Instruction): string {
 
 /** Those of the touched pours and of what comes after them; of the plan as a whole only what is new. */
 function findingsOf(before: JobPlan, after: JobPlan, touched: ReadonlySet<string>) {
-  const { job, pours, designs } = after.facts;
+  const { pours } = after.facts;
+  const from = foundFrom(after.facts);
   const known = new Set(before.findings.map((each) => JSON.stringify(each)));
   return [
     ...pours
       .filter((pour) => isNear(pour.code, pour.after, touched))
-      .flatMap((pour) => pourFindings(job, pour, pours, designs)),
+      .flatMap((pour) => findingsOfPour(from, pour)),
     ...after.findings.filter((each) => !known.has(JSON.stringify(each))),
   ];
 }

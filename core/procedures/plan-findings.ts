@@ -7,6 +7,7 @@ import type { PourFinding } from '../plan/pour-findings.ts';
 import type { TurnsOfPours } from '../plan/turns-from-pours.ts';
 import { found } from './by-code.ts';
 import type { JobFacts } from './job-facts.ts';
+import { workFindings } from './work-findings.ts';
 
 export function planFindings(facts: JobFacts, { times, turns, loose }: TurnsOfPours): PourFinding[] {
   const { job, pours, planning } = facts;
@@ -27,6 +28,7 @@ export function planFindings(facts: JobFacts, { times, turns, loose }: TurnsOfPo
         canBeHired: (facts.components.get(component)?.hirePerDayCents ?? null) !== null,
       }),
     ),
+    ...workFindings(facts),
     ...(moments.length === 0 ? [] : noWorkingTime(job, Math.min(...moments), Math.max(...moments))),
   ];
 }

@@ -2,11 +2,11 @@
 import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { instantText } from '../plan/local-time.ts';
-import { pourFindings } from '../plan/pour-findings.ts';
 import { turnsFromPours } from '../plan/turns-from-pours.ts';
 import { areaM2 } from '../units/area.ts';
 import { asData } from './as-data.ts';
-import { found } from './by-code.ts';
+import { byCode, found } from './by-code.ts';
+import { findingsOfPour } from './findings-of-pour.ts';
 import { readDesignFacts } from './design-facts.ts';
 import { shownTimes } from './shown-times.ts';
 import { unknownJob } from './unknown.ts';
@@ -44,15 +44,24 @@ export const pourList = query({
     const working = await readWorkingJob(book, jobCode);
     if (working === null) return unknownJob(jobCode);
     const { job, planning } = working;
-    const [pours, designs, facts] = await Promise.all([
+    const [pours, designs, components, cranes] = await Promise.all([
       book.pours(jobCode),
       readDesignFacts(book),
-      book.jobEntries(jobCode, 'pour-facts'),
+      book.components(),
+      book.cranes(),
     ]);
     if (!designs.ok) return designs;
-    const open = new Set(facts.filter(({ entry }) => entry.dateOpen).map(({ id }) => id));
+    const open = new Set([...planning.pourFacts].flatMap(([id, { dateOpen }]) => (dateOpen ? [id] : [])));
     const dated = pours.filter((each) => !open.has(each.code));
     const { times, loose } = turnsFromPours(job, pours, designs.value, planning.pourFacts);
+    const known = {
+      job,
+      pours: dated,
+      designs: designs.value,
+      planning,
+      components: byCode(components),
+      cranes,
+    };
     return answer({
       pours: pours.map((each) => ({
         pour: asData(each),
@@ -70,7 +79,7 @@ export const pourList = query({
         areaM2: each.sides
           .flatMap((side) => side.gangs)
           .reduce((sum, gang) => sum + areaM2(found(designs.value, gang.design).takeOff.areaNm2), 0),
-        findings: pourFindings(job, each, dated, designs.value).filter(
+        findings: findingsOfPour(known, each).filter(
           ({ rule }) => !open.has(each.code) || !ofDates.has(rule),
         ),
       })),
@@ -79,4 +88,4 @@ export const pourList = query({
 });
 
 /** Findings that speak of the dates of a pour: nothing to say where it has none. */
-const ofDates: ReadonlySet<string> = new Set(['sequence', 'gate-late', 'set-in-shift']);
+const ofDates: ReadonlySet<string> = new Set(['sequence', 'gate-late', 'set-in-shift', 'stands-on']);

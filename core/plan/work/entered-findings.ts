@@ -56,7 +56,7 @@ function standsOnFindings(
       {
         rule: 'stands-on',
         severity: 'caution',
-        message: `${pour.code} is said to stand on ${below}, which is no pour of the job.`,
+        message: `${pour.code} stands on ${below}, which has no date: when it is strong enough is not known.`,
         where: pour.code,
       },
     ];
