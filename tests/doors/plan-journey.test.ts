@@ -2,7 +2,13 @@ import process from 'node:process';
 import { describe } from 'vitest';
 import { doorTest } from './door-test.ts';
 import { doorKinds, openDoor } from './doors.ts';
-import { asksWhy, endsTheDay, looksForABetterPlan } from './plan-journey.ts';
+import {
+  asksWhy,
+  comparesTwoPlans,
+  endsTheDay,
+  looksForABetterPlan,
+  typesADayLater,
+} from './plan-journey.ts';
 
 describe.each(doorKinds)('through the %s door', (kind) => {
   doorTest(
@@ -13,7 +19,9 @@ describe.each(doorKinds)('through the %s door', (kind) => {
       const { page } = door;
       page.setDefaultTimeout(20_000);
       try {
+        await typesADayLater(page);
         await asksWhy(page);
+        await comparesTwoPlans(page);
         await looksForABetterPlan(page);
         await endsTheDay(page);
       } catch (error) {

@@ -23,6 +23,49 @@ async function undo(page: Page): Promise<void> {
     .waitFor();
 }
 
+/** Types that a pour is a day off, reads what that changes in the whole plan, and keeps it only as a what-if. */
+export async function typesADayLater(page: Page): Promise<void> {
+  await goToScreen(page, '/board');
+  const before = await planCost(page);
+  await page.locator('body').press('/');
+  await page.keyboard.type('14 +1d');
+  await page.keyboard.press('Enter');
+  const change = pane(page, 'What the move changes');
+  await change.getByRole('heading', { name: 'Move P14 by 1 working day?' }).waitFor();
+  const pour = change.getByRole('table', { name: /^P14 / });
+  await pour.getByRole('row', { name: /^Pour ends / }).waitFor();
+  await pour.getByRole('row', { name: /^Pieces free / }).waitFor();
+  for (const part of ['Short', 'Cost', 'Call'])
+    await change.getByRole('heading', { name: new RegExp(`^${part}`, 'u') }).waitFor();
+  await change.getByRole('button', { name: 'Keep as a what-if' }).click();
+  await change.getByLabel('Name of the what-if').fill('P14 a day later');
+  await page.keyboard.press('Enter');
+  await change.getByText('Kept.').waitFor();
+  await change.getByRole('button', { name: 'Leave as it was' }).click();
+  await expect.poll(() => change.count()).toBe(0);
+  expect(await planCost(page)).toBe(before);
+}
+
+/** Holds the kept what-if against the plan as it stands, and against other changes that are being tried. */
+export async function comparesTwoPlans(page: Page): Promise<void> {
+  await goToScreen(page, '/board/what-if');
+  const kept = page.getByRole('region', { name: 'Kept what-ifs' });
+  await kept.getByRole('button', { name: 'Look at P14 a day later beside the plan' }).click();
+  const table = page.getByRole('table', { name: 'Two plans' });
+  await table.getByRole('columnheader', { name: 'As it stands' }).waitFor();
+  await table.getByRole('columnheader', { name: 'P14 a day later' }).waitFor();
+  await page.getByLabel('Change', { exact: true }).fill('P14 +2d');
+  await page.keyboard.press('Enter');
+  await page.getByLabel('Left').selectOption('P14 a day later');
+  await table.getByRole('columnheader', { name: 'P14 a day later' }).waitFor();
+  await table.getByRole('columnheader', { name: 'With the changes to try' }).waitFor();
+  // The one moves it by a day, the other by two.
+  const rows = table.getByRole('row');
+  expect(await rows.count()).toBeGreaterThan(4);
+  await table.getByRole('button', { name: 'Accept P14 a day later' }).waitFor();
+  await page.getByRole('button', { name: 'Clear' }).click();
+}
+
 /** Looks for a better plan for as long as it likes, stops it, keeps its best, and takes that back. */
 export async function looksForABetterPlan(page: Page): Promise<void> {
   await goToScreen(page, '/board');
