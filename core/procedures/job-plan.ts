@@ -1,7 +1,7 @@
 // The plan of a job out of its facts, by the same planner as `calc plan`: nothing here reads or writes.
 import { answer, type Answer } from '../answer.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
-import { questionKey, withBound } from '../plan/better-plan.ts';
+import { questionKey, withBound } from '../plan/proved-bound.ts';
 import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
 import type { PourFinding } from '../plan/pour-findings.ts';

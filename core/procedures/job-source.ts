@@ -4,7 +4,7 @@ import { z } from 'zod';
 import { answer, type Answer } from '../answer.ts';
 import type { BookComponent, BookReader } from '../book/book.ts';
 import type { Crane } from '../pick/setup.ts';
-import { questionKey } from '../plan/better-plan.ts';
+import { questionKey } from '../plan/proved-bound.ts';
 import { planInput } from '../plan/contract.ts';
 import { shiftsWith } from '../plan/exceptions.ts';
 import type { Job, Pour } from '../plan/pours.ts';

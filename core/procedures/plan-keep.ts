@@ -2,7 +2,7 @@
 // them. Answers the runs there were before, which kept again take it back.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
-import { withBound } from '../plan/better-plan.ts';
+import { withBound } from '../plan/proved-bound.ts';
 import { planReuse } from '../plan/plan-reuse.ts';
 import { readJobFacts } from './job-facts.ts';
 import { planJob } from './job-plan.ts';

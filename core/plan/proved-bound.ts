@@ -1,16 +1,7 @@
-// Two plans of one input held against each other, and a bound that was proved for it elsewhere.
+// A bound that was proved for a plan's question elsewhere, at another time: it holds for every plan of the same question.
 import type { PlanAnswer, PlanInput } from './contract.ts';
 
-/** The cheaper of two plans of one input, with the higher of their bounds: both are under every plan. */
-export function better(one: PlanAnswer, other: PlanAnswer): PlanAnswer {
-  const isLess =
-    other.cost.unmet < one.cost.unmet ||
-    (other.cost.unmet === one.cost.unmet && other.cost.total < one.cost.total);
-  const plan = isLess ? other : one;
-  return withBound(plan, Math.max(one.bound, other.bound));
-}
-
-/** The plan with a bound that was proved for the same input; never one above its own cost. */
+/** The plan with the bound; never one above its own cost. */
 export function withBound(plan: PlanAnswer, proved: number): PlanAnswer {
   const { total } = plan.cost;
   const bound = Math.max(plan.bound, Math.min(proved, total));
