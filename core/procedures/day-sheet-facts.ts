@@ -10,6 +10,7 @@ import { gateNeededBy } from '../plan/pour-findings.ts';
 import { printState } from '../sheets/changes.ts';
 import { type DayGate, dayLinesOf, type DaySheetFacts, type DayStep } from '../sheets/day-sheet.ts';
 import { dayWords } from '../sheets/day-words.ts';
+import { pickStepWords } from '../sheets/pick-step-words.ts';
 import { stepWords } from '../sheets/step-words.ts';
 import { found } from './by-code.ts';
 import { type DayFacts, readDay } from './day-facts.ts';
@@ -18,6 +19,7 @@ import { shortOnDate } from './short-on-date.ts';
 import { shownBoard } from './shown-board.ts';
 import { shownLine } from './shown-day.ts';
 import { shownPlan } from './shown-plan.ts';
+import { shownWorkDays } from './shown-work-days.ts';
 import { nextOf } from './ticket-parts.ts';
 import { nextWords } from './ticket-words.ts';
 import { toldWords } from './told-words.ts';
@@ -54,7 +56,7 @@ export async function readDaySheet(
     crewHoursThere: crew?.crewHoursThere ?? 0,
     crane: craneOf(crew),
     steps,
-    picks: null,
+    picks: picksOn(day),
     gates: dueGates(day),
     told: toldOn(day.lines, planning.told).map((each) => toldWords(each, day.plan.turnsOf.turns)),
     short: shortOnDate(board.shortfalls, span),
@@ -89,6 +91,14 @@ function daySteps(day: DayFacts): readonly DayStep[] {
       leftFrom: line.leftFrom,
     };
   });
+}
+
+function picksOn({ plan, date }: DayFacts): DaySheetFacts['picks'] {
+  const cranes = shownWorkDays(plan).find((each) => each.date === date)?.cranes ?? [];
+  if (cranes.length === 0) return null;
+  return cranes.flatMap(({ crane, picks }) =>
+    picks.map((pick) => ({ crane, at: pick.at, words: pickStepWords(pick) })),
+  );
 }
 
 /** Not done, and promised for the day or needed by its end, of pours that are not poured before it. */

@@ -46,8 +46,15 @@ export interface DaySheetFacts {
   readonly crewHoursThere: number;
   readonly crane: { readonly minutes: number; readonly minutesThere: number } | null;
   readonly steps: readonly DayStep[];
-  /** Null where picks are not reckoned. */
-  readonly picks: readonly { readonly at: string; readonly words: string }[] | null;
+  /** In order, by crane; null where no hours of a crane are entered. */
+  readonly picks:
+    | readonly {
+        readonly crane: string;
+        /** Null where it does not fit into the crane's hours. */
+        readonly at: string | null;
+        readonly words: string;
+      }[]
+    | null;
   readonly gates: readonly DayGate[];
   readonly told: readonly string[];
   readonly short: readonly {
@@ -73,7 +80,7 @@ export function daySheet(facts: DaySheetFacts): Sheet {
     `sheet sheet-${facts.units} day-sheet`,
     head(facts),
     stepsPart(facts.steps, changes),
-    ...listPart('Picks in order', facts.picks?.map(({ at, words }) => `${timeOf(at)} ${words}`) ?? []),
+    ...picksPart(facts.picks),
     gatesPart(facts),
     ...listPart('Told to the crew', facts.told),
     ...listPart(
@@ -196,6 +203,18 @@ function gatesPart({ gates, phones }: DaySheetFacts): SheetElement {
             ),
           ),
         ]),
+  );
+}
+
+function picksPart(picks: DaySheetFacts['picks']): readonly SheetElement[] {
+  const cranes = [...new Set(picks?.map(({ crane }) => crane))];
+  return cranes.flatMap((crane) =>
+    listPart(
+      `Picks of ${crane} in order`,
+      (picks ?? [])
+        .filter((pick) => pick.crane === crane)
+        .map(({ at, words }) => `${at === null ? 'does not fit:' : timeOf(at)} ${words}`),
+    ),
   );
 }
 

@@ -80,6 +80,32 @@ test('the day sheet has the steps of the day as the board has them, and its open
   expect(withClass(tree, 'day-words')).toHaveLength(steps.length);
 });
 
+test('with hours of a crane and numbers entered: picks in order, minutes of those there are, whom to call', async () => {
+  const { settings, cranes } = await host.ask('planning.read', { job });
+  const crane = cranes[0]?.crane ?? '';
+  const hours = { crane, days: [1, 2, 3, 4, 5], start: '07:00', end: '15:30', minutesPerPick: 12 };
+  const phones = [{ who: 'Inspector of works', phone: '555 0142' }];
+  await host.ask('planning.save', {
+    commandId: 'day-sheet-1',
+    job,
+    settings: { ...settings, cranes: [hours], phones },
+  });
+  const day = await host.ask('sheet.day', { id: `${job}@2026-03-03` });
+  const work = await host.ask('work.read', { job });
+  const picks = work.days.find(({ date }) => date === '2026-03-03')?.cranes[0]?.picks ?? [];
+  // W2 is set on Tuesday with its four gangs.
+  expect(picks.filter(({ kind, pour }) => kind === 'set' && pour === 'P02')).toHaveLength(4);
+  const [list] = withClass(day.tree, 'day-items');
+  expect(withClass(list ?? day.tree, 'day-item')).toHaveLength(picks.length);
+  expect(wordsOf(day.tree)).toContain(`Picks of ${crane} in order`);
+  expect(wordsOf(day.tree)).toContain('pour of P01 Tue 3 Mar Inspector of works, 555 0142');
+  const wall = wordsOf((await host.ask('sheet.week', { id: `${job}@2026-03-02` })).tree);
+  expect(wall).toContain('day crew hours crane minutes pieces short');
+  // 12 minutes a pick, and the hours that were set.
+  expect(wall).toMatch(/Tue 3 Mar [\d.]+ of 42\.5 h(?:, too much)? \d+ of 510 min/u);
+  expect(wall).toContain('Whom to call Inspector of works 555 0142');
+});
+
 test('an id that names no job and day is refused', async () => {
   expect(await host.refused('sheet.week', { id: `${job}@soon` })).toBe('sheet-id');
   expect(await host.refused('sheet.day', { id: 'X@2026-03-03' })).toBe('unknown-job');

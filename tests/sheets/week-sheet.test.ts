@@ -273,6 +273,15 @@ describe('the day sheet', () => {
     expect(words).not.toMatch(/\bsafe\b/iu);
   });
 
+  test('picks in order by crane; one that does not fit its hours says so', () => {
+    const picks = [
+      { crane: 'T1', at: '2026-03-06T07:00:00-05:00', words: 'strip GA at P01' },
+      { crane: 'T1', at: null, words: 'set GA at P04' },
+    ];
+    const list = withClass(daySheet(dayFacts({ picks })).tree, 'day-list').map(wordsOf);
+    expect(list[0]).toBe('Picks of T1 in order 07:00 strip GA at P01 does not fit: set GA at P04');
+  });
+
   test('a step at another time is marked, and one that is gone is named', () => {
     const gone = {
       ...dayFacts().steps[0]!,

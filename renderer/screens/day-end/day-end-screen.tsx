@@ -57,7 +57,7 @@ function DayHead(props: { readonly day: DayRead; readonly time: (at: string) => 
   const { report, notEnded } = day;
   return (
     <header className="screen-head day-head">
-      <h1>{dateWords(day.date)}</h1>
+      <h1>End of {dateWords(day.date)}</h1>
       <nav className="day-days" aria-label="Days">
         {day.before === null ? null : <Link href={addressOf(day.before)}>← {dateWords(day.before)}</Link>}
         {day.after === null ? null : <Link href={addressOf(day.after)}>{dateWords(day.after)} →</Link>}

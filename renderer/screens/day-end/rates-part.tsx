@@ -1,14 +1,17 @@
 // Labour by step as the reports have it, beside the rates that the job's planning is set to.
 import { type ReactNode, useMemo } from 'react';
-import { useCore } from '../../client/core.tsx';
+import { Button } from 'react-aria-components';
+import { useCommand, useCore } from '../../client/core.tsx';
 import type { Output } from '../../client/shapes.ts';
 import { type Column, DataTable } from '../../parts/data-table.tsx';
 import { useJob } from '../../parts/job.tsx';
 import { RefusalNote } from '../../parts/notes.tsx';
+import { useUndo } from '../../parts/undo.tsx';
 import { useUnits } from '../../parts/units.tsx';
-import { shownRate, stepName } from './rate-words.ts';
+import { shownRate, stepName, unitWords } from './rate-words.ts';
 
 type Rate = Output<'dayend.rates'>['rates'][number];
+type Offer = NonNullable<Rate['offered']>;
 
 export function RatesPart(): ReactNode {
   const job = useJob();
@@ -33,7 +36,55 @@ export function RatesPart(): ReactNode {
           rowKey={(row) => row.step}
         />
       )}
+      <Offers rates={rates.data.rates} />
     </section>
+  );
+}
+
+/** Nothing becomes the job's rate by itself: one press a step, and it can be undone. */
+function Offers(props: { readonly rates: readonly Rate[] }): ReactNode {
+  const job = useJob().code;
+  const planning = useCore('planning.read', { job });
+  const save = useCommand('planning.save');
+  const { remember } = useUndo();
+  const settings = planning.data?.settings;
+  const offers = props.rates.flatMap(({ offered }) => offered ?? []);
+  if (settings === undefined || offers.length === 0) return null;
+  const take = async (rate: Offer): Promise<void> => {
+    const others = settings.labourRates.filter(({ step }) => step !== rate.step);
+    const next = { ...settings, labourRates: [...others, rate] };
+    try {
+      await save.mutateAsync({ job, settings: next });
+    } catch {
+      // Said under the buttons.
+      return;
+    }
+    remember({
+      words: `the rate of ${stepName(rate.step)}`,
+      undo: () => save.mutateAsync({ job, settings }),
+      redo: () => save.mutateAsync({ job, settings: next }),
+    });
+  };
+  return (
+    <div className="day-offers off-paper">
+      {offers
+        .filter((rate) => !settings.labourRates.some((each) => isSame(each, rate)))
+        .map((rate) => (
+          <Button key={rate.step} isDisabled={save.isPending} onPress={() => void take(rate)}>
+            Plan to {stepName(rate.step)} at {rate.personHours} {unitWords[rate.unit]}
+          </Button>
+        ))}
+      {save.error === null ? null : <RefusalNote error={save.error} />}
+    </div>
+  );
+}
+
+function isSame(one: Offer, other: Offer): boolean {
+  return (
+    one.step === other.step &&
+    one.unit === other.unit &&
+    one.personHours === other.personHours &&
+    one.owner === other.owner
   );
 }
 
@@ -55,7 +106,7 @@ function setNow(row: Rate): string {
   return row.inSettings
     .map(
       ({ personHours, unit, owner, source }) =>
-        `${personHours} ${unit}, ${owner}${source === null ? ', default' : ''}`,
+        `${personHours} ${unitWords[unit]}, ${owner}${source === null ? ', default' : ''}`,
     )
     .join('; ');
 }
