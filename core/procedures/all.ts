@@ -118,6 +118,7 @@ import { sheetPicklist } from './sheet-picklist.ts';
 import { sheetPrinted } from './sheet-printed.ts';
 import { sheetPrints } from './sheet-prints.ts';
 import { sheetReturn } from './sheet-return.ts';
+import { sheetShortfalls } from './sheet-shortfalls.ts';
 import { sheetStrip } from './sheet-strip.ts';
 import { sheetTags } from './sheet-tags.ts';
 import { sheetWeek } from './sheet-week.ts';
@@ -282,6 +283,7 @@ export const procedures = {
   'sheet.printed': sheetPrinted,
   'sheet.prints': sheetPrints,
   'sheet.return': sheetReturn,
+  'sheet.shortfalls': sheetShortfalls,
   'sheet.strip': sheetStrip,
   'sheet.tags': sheetTags,
   'sheet.week': sheetWeek,

@@ -4,6 +4,7 @@ import { sheetCount } from './sheet-count.ts';
 import { sheetDay } from './sheet-day.ts';
 import { sheetDelivery } from './sheet-delivery.ts';
 import { sheetReturn } from './sheet-return.ts';
+import { sheetShortfalls } from './sheet-shortfalls.ts';
 import { sheetStrip } from './sheet-strip.ts';
 import { sheetLoading } from './sheet-loading.ts';
 import { sheetPicklist } from './sheet-picklist.ts';
@@ -17,6 +18,7 @@ export const paperSheets: Readonly<Record<string, Procedure>> = {
   return: sheetReturn,
   loading: sheetLoading,
   picklist: sheetPicklist,
+  shortfalls: sheetShortfalls,
   strip: sheetStrip,
   tags: sheetTags,
   week: sheetWeek,

@@ -5,9 +5,9 @@ import type { BookReader } from '../book/book.ts';
 import { readJobFacts } from './job-facts.ts';
 import { type JobPlan, planJob } from './job-plan.ts';
 import { query } from './procedure.ts';
+import { waysOf } from './remembered-ways.ts';
 import { code, instant } from './shapes.ts';
 import { shownShortfalls } from './shown-plan.ts';
-import { waysOut } from './ways-out.ts';
 import { waysAnswer } from './ways-shapes.ts';
 
 export const shortfallWays = query({
@@ -28,7 +28,7 @@ export const shortfallWays = query({
     const others = await planOthers(book, job, now);
     if (!others.ok) return others;
     const { nowMs } = facts.value.yard;
-    return answer(waysOut({ plan: plan.value, shortfall, others: others.value, nowMs }));
+    return answer(waysOf({ plan: plan.value, shortfall, others: others.value, nowMs }));
   },
 });
 

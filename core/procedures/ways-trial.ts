@@ -3,11 +3,12 @@
 // job alone, never from the clock: the same question gives the same ways out.
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import type { PlanChange } from '../plan/plan-changes.ts';
-import { type PourFinding, pourFindings } from '../plan/pour-findings.ts';
+import type { PourFinding } from '../plan/pour-findings.ts';
 import { planReuse } from '../plan/plan-reuse.ts';
 import type { TurnsOfPours } from '../plan/turns-from-pours.ts';
 import { shortIn } from '../plan/ways/short-in.ts';
 import { changedSource } from './changed-source.ts';
+import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
 import { factsOf, type JobFacts } from './job-facts.ts';
 import { type JobPlan, turnsOfJob } from './job-plan.ts';
 import { jobPlanInput } from './job-plan-input.ts';
@@ -84,7 +85,7 @@ function newStops(
   const near = (own: JobFacts): readonly PourFinding[] =>
     own.pours
       .filter((pour) => isNear(pour.code, pour.after, touched))
-      .flatMap((pour) => pourFindings(own.job, pour, own.pours, own.designs));
+      .flatMap((pour) => findingsOfPour(foundFrom(own), pour));
   const known = new Map<string, number>();
   for (const { rule, where } of stopsOf([...near(before.facts), ...before.findings]))
     known.set(`${rule} ${where}`, (known.get(`${rule} ${where}`) ?? 0) + 1);

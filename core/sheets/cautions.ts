@@ -90,6 +90,12 @@ export const dayCautions: readonly string[] = [
   'Guardrails are firm before anyone goes on a platform; fall protection from 6 ft on the face of forms (29 CFR 1926.501(b)(5)).',
 ];
 
+export const shortfallCautions: readonly string[] = [
+  'Hire sums follow the rates entered; the agreement and signed notes decide. Costs are rounded, and trucks and least periods are not in them.',
+  'No piece is put in place of another, no rail of another length, without the designer.',
+  'An earlier strip is a forecast until a named person clears it under the clause of the contract (29 CFR 1926.703(e)(1)).',
+];
+
 export function cautionsPart(own: readonly string[]): SheetElement {
   return of(
     'section',

@@ -15,3 +15,13 @@ export function formatMoney(minor: number, currency: string): string {
     : `${groupDigits((size / 100n).toString())}.${(size % 100n).toString().padStart(2, '0')}`;
   return `${exact < 0n ? '-' : ''}${signs[currency] ?? `${currency} `}${amount}`;
 }
+
+/** Rounded to whole units: "about $142", "under $1", "saves about $30", "nothing more". Whole minor units in. */
+export function roughMoney(minor: number, currency: string): string {
+  if (minor === 0) return 'nothing more';
+  const parts = withoutMinor.has(currency) ? 1 : 100;
+  const units = Math.round(Math.abs(minor) / parts);
+  const text = (whole: number): string => formatMoney(whole * parts, currency).replace(/\.00$/u, '');
+  const words = units === 0 ? `under ${text(1)}` : `about ${text(units)}`;
+  return minor < 0 ? `saves ${words}` : words;
+}

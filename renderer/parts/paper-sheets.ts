@@ -1,6 +1,7 @@
 // The sheets of the yard's papers and things: what each is called, and where one goes back to from it.
 export const paperSheets = {
   week: { name: 'Week plan', back: '/board', backName: 'Board' },
+  shortfalls: { name: 'Shortfalls', back: '/shortfalls', backName: 'Shortfalls' },
   day: { name: 'Day sheet', back: '/board', backName: 'Board' },
   strip: { name: 'Strip ticket', back: '/yard/strip', backName: 'Strip tickets' },
   count: { name: 'Count sheet', back: '/yard/counts', backName: 'Counts' },

@@ -6,7 +6,6 @@ import { Link } from 'wouter';
 import { useCore } from '../../client/core.tsx';
 import { useLiveNow } from '../../parts/live-now.ts';
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
-import { useUnits } from '../../parts/units.tsx';
 import type { YardNote } from '../../parts/yard-note-words.ts';
 import { YardNoteLink } from '../../parts/yard-strip.tsx';
 import { useEscape } from '../../parts/use-escape.ts';
@@ -17,21 +16,22 @@ import { DayHead } from '../board/day-head.tsx';
 import { makeDayScale } from '../board/day-scale.ts';
 import { useWidth } from '../board/use-size.ts';
 import { WhyShort } from './why-short.tsx';
-import { daysOf, hireWords, holders, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
+import { type Decision, DecisionPart } from './decision-part.tsx';
+import { holders, restsOnWords, type Shortfall, spanWords } from './shortfall-rows.ts';
+import { WaysPart } from './ways-part.tsx';
 
 export function ShortfallPane(props: {
   readonly shortfall: Shortfall;
   readonly board: Board;
   readonly words: TimeWords;
-  readonly currency: string;
+  readonly decision: Decision | undefined;
+  readonly readOnly: boolean;
   /** What the yard changes that bears on it. */
   readonly notes: readonly YardNote[];
   readonly onClose: () => void;
 }): ReactNode {
   const { shortfall, words } = props;
-  const units = useUnits();
   useEscape(props.onClose);
-  const days = daysOf(shortfall, words);
   return (
     <aside className="pane side wide" aria-label={`Shortfall of ${shortfall.component}`}>
       <div className="pane-head">
@@ -62,13 +62,22 @@ export function ShortfallPane(props: {
         </ul>
       )}
       <PaneCurve shortfall={shortfall} board={props.board} words={words} />
-      <section className="pane-part">
-        <h3>Way out</h3>
-        <p>{hireWords(shortfall, days, (cents) => units.money(cents, props.currency))}</p>
-        <p className="soft">
-          Or move one of the pours below: the board shows what that changes before it is kept.
-        </p>
-      </section>
+      <WaysPart
+        key={`ways ${shortfall.id}`}
+        job={props.board.job.code}
+        shortfall={shortfall}
+        words={words}
+        readOnly={props.readOnly}
+      />
+      {props.readOnly ? null : (
+        <DecisionPart
+          key={`decision ${shortfall.id}`}
+          job={props.board.job.code}
+          shortfall={shortfall}
+          decision={props.decision}
+          words={words}
+        />
+      )}
       <section className="pane-part">
         <h3>Who holds them</h3>
         <table className="plain holders">

@@ -1,19 +1,23 @@
 // What will be short: one line a component and interval, with who holds the pieces and what hiring the
 // missing ones would cost. Under it, what is next to break.
 import { type ReactNode, useMemo } from 'react';
-import { useCore } from '../../client/core.tsx';
+import { Link } from 'wouter';
+import { useCore, useHostState } from '../../client/core.tsx';
 import { useAddressQuery } from '../../client/query.ts';
-import { type Column, DataTable } from '../../parts/data-table.tsx';
+import { DataTable } from '../../parts/data-table.tsx';
 import { useJob } from '../../parts/job.tsx';
 import { useLiveNow } from '../../parts/live-now.ts';
 import { CautionLine, RefusalNote, Waiting } from '../../parts/notes.tsx';
 import { Patterns } from '../../parts/patterns.tsx';
-import { type TimeWords, timeWords } from '../../parts/time-words.ts';
+import { timeWords } from '../../parts/time-words.ts';
+import { paperSheetAddress } from '../../parts/paper-sheets.ts';
 import { useUnits } from '../../parts/units.tsx';
 import { YardList, YardStrip } from '../../parts/yard-strip.tsx';
 import { ShortfallPane } from './shortfall-pane.tsx';
-import { daysOf, hireWords, holderWords, figureWords, type Shortfall, spanWords } from './shortfall-rows.ts';
+import { makeColumns } from './shortfall-columns.tsx';
+import type { Shortfall } from './shortfall-rows.ts';
 import { TightList } from './tight-list.tsx';
+import { useCheapest } from './use-cheapest.ts';
 import '../../style/board-head.css';
 import '../../style/board.css';
 import '../../style/board-marks.css';
@@ -28,6 +32,12 @@ export function ShortfallsScreen(): ReactNode {
   const board = useCore('board.read', { job: job.code, ...live });
   const [query, change] = useAddressQuery();
   const units = useUnits();
+  const readOnly = useHostState().data?.book?.readOnly === true;
+  const { cheapest, looking } = useCheapest(job.code, list.data?.shortfalls ?? nothing, live);
+  const decisions = useMemo(
+    () => new Map((list.data?.decisions ?? []).map((each) => [each.shortfall, each])),
+    [list.data],
+  );
   const words = useMemo(
     () => (board.data === undefined ? null : timeWords(board.data.job.timeZone)),
     [board.data],
@@ -35,8 +45,18 @@ export function ShortfallsScreen(): ReactNode {
   const currency = list.data?.currency ?? 'USD';
   const { money } = units;
   const columns = useMemo(
-    () => (words === null ? [] : makeColumns(words, (cents) => money(cents, currency))),
-    [words, money, currency],
+    () =>
+      words === null
+        ? []
+        : makeColumns({
+            words,
+            money: (cents) => money(cents, currency),
+            currency,
+            cheapest,
+            looking,
+            decisions,
+          }),
+    [words, money, currency, cheapest, looking, decisions],
   );
   const error = list.error ?? board.error;
   if (error !== null) return <RefusalNote error={error} />;
@@ -52,6 +72,7 @@ export function ShortfallsScreen(): ReactNode {
       <Patterns />
       <header className="screen-head">
         <h1>{headWords(shortfalls)}</h1>
+        <Link href={paperSheetAddress('shortfalls', job.code)}>Shortfall sheet</Link>
         {list.data.hireCents > 0 ? (
           <span className="soft">
             Hiring everything that can be hired, for just these days: {money(list.data.hireCents, currency)}
@@ -90,7 +111,8 @@ export function ShortfallsScreen(): ReactNode {
             shortfall={chosen}
             board={board.data}
             words={words}
-            currency={currency}
+            decision={decisions.get(chosen.id)}
+            readOnly={readOnly}
             notes={yardNotes.filter((note) => note.shortfalls.includes(chosen.id))}
             onClose={() => select(null)}
           />
@@ -109,78 +131,4 @@ function headWords(shortfalls: readonly Shortfall[]): string {
     : `${shortfalls.length} shortfalls of ${components} ${components === 1 ? 'component' : 'components'}`;
 }
 
-function makeColumns(words: TimeWords, money: (cents: number) => string): readonly Column<Shortfall>[] {
-  return [
-    {
-      id: 'quantity',
-      header: 'Short',
-      value: (row) => row.quantity,
-      numeric: true,
-      width: 72,
-      show: (row) => (
-        <span className="short-number">
-          <span className="short-block" aria-hidden="true" />
-          {row.quantity}
-        </span>
-      ),
-    },
-    {
-      id: 'component',
-      header: 'Component',
-      value: (row) => `${row.component} ${row.name}`,
-      width: 222,
-      show: (row) => (
-        <>
-          <b>{row.component}</b> {row.name}
-        </>
-      ),
-    },
-    {
-      id: 'from',
-      header: 'From – to',
-      value: (row) => Date.parse(row.from),
-      text: (row) => spanWords(row.from, row.to, words),
-      show: (row) => spanWords(row.from, row.to, words),
-      width: 286,
-    },
-    {
-      id: 'held',
-      header: 'Held',
-      value: (row) => row.held,
-      numeric: true,
-      width: 56,
-    },
-    { id: 'stock', header: 'Stock', value: (row) => row.stock, numeric: true, width: 56 },
-    {
-      id: 'hire',
-      header: 'Way out by hire',
-      value: (row) => row.hireCents ?? -1,
-      text: (row) => hireWords(row, daysOf(row, words), money),
-      show: (row) =>
-        row.canBeHired ? (
-          hireWords(row, daysOf(row, words), money)
-        ) : (
-          <span className="short-word">cannot be hired</span>
-        ),
-      width: 190,
-    },
-    {
-      id: 'holders',
-      header: 'Held by',
-      value: (row) => holderWords(row),
-      width: 274,
-    },
-    {
-      id: 'rests',
-      header: 'Rests on',
-      value: figureWords,
-      show: (row) =>
-        row.restsOn === 'counted' && !row.restsOnOld ? (
-          'counted'
-        ) : (
-          <span className="caution-word-ink">{figureWords(row)}</span>
-        ),
-      width: 110,
-    },
-  ];
-}
+const nothing: readonly Shortfall[] = [];
