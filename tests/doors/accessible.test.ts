@@ -29,8 +29,18 @@ const opened: readonly { readonly name: string; readonly address: string; readon
   { name: 'a strip ticket being counted', address: '/yard/strip', open: countATicket },
   { name: 'a strip ticket booked', address: '/yard/strip', open: bookATicket },
   { name: 'a pour in full', address: '/pours/P08', open: async () => undefined },
+  { name: 'three dates for a pour', address: '/pours/P26', open: askDates },
 ];
 type Opening = (page: Page) => Promise<void>;
+
+async function askDates(page: Page): Promise<void> {
+  await page.getByRole('button', { name: 'Three dates for P26' }).click();
+  await page
+    .getByRole('button', { name: 'Take this date' })
+    .or(page.getByText('The date it has now.'))
+    .first()
+    .waitFor();
+}
 
 async function proposeMove(page: Page): Promise<void> {
   await page.locator('body').press('/');

@@ -26,8 +26,10 @@ interface DatesProps {
 export function DatesPanel(props: DatesProps): ReactNode {
   const { pour, timeZone } = props;
   const job = useJob();
-  const dates = useCore('pour.dates', { job: job.code, pour, ...useLiveNow(job.code) });
   const apply = useApply(job.code);
+  const asked = { job: job.code, pour, ...useLiveNow(job.code) };
+  // Not planned anew for a date that is just being taken.
+  const dates = useCore('pour.dates', asked, { enabled: !apply.busy });
   const words = timeWords(timeZone);
   const take = async ({ times: { finishAt } }: OneDate): Promise<void> => {
     const about = `${pour} ends ${words.full(finishAt)}`;
@@ -106,7 +108,7 @@ function DateCard(props: {
           type="button"
           className="primary"
           disabled={props.busy}
-          aria-label={`Take ${words.full(finishAt)}`}
+          aria-label={`Take this date, ${words.full(finishAt)}`}
           onClick={props.onTake}
         >
           Take this date

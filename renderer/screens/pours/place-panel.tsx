@@ -28,8 +28,9 @@ export function PlacePanel(props: PlaceProps): ReactNode {
   const { pours, timeZone } = props;
   const job = useJob();
   const asked = { job: job.code, pours: [...pours], ...useLiveNow(job.code) };
-  const placed = useCore('pour.place', asked, { enabled: pours.length > 0 });
   const apply = useApply(job.code);
+  // Not placed anew while the dates are being taken.
+  const placed = useCore('pour.place', asked, { enabled: pours.length > 0 && !apply.busy });
   const take = async ({ changes, placed: dated }: Placing): Promise<void> => {
     const about = `dates for ${dated.map(({ pour }) => pour).join(', ')}`;
     try {
