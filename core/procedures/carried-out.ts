@@ -1,13 +1,14 @@
 // Carries changes of a plan out in the book and takes them back. What was before is kept with them; taking back is
 // refused where somebody has changed the same things since.
 import { type Answer, answer, never, refuse } from '../answer.ts';
-import type { BookReader, BookWriter } from '../book/book.ts';
+import type { BookWriter } from '../book/book.ts';
 import { checkPour } from '../plan/check-pour.ts';
 import { jobEntryShapes, type JobEntryKind } from '../plan/job-entries.ts';
 import type { PlanChange } from '../plan/plan-changes.ts';
+import { changedSince } from './changed-since.ts';
 import { changedSource } from './changed-source.ts';
 import { type JobSource, readJobSource, workingJob } from './job-source.ts';
-import { type PlanEdit, planEdit, planEdits, same } from './plan-edits.ts';
+import { type PlanEdit, planEdit, planEdits } from './plan-edits.ts';
 import type { CommandContext } from './procedure.ts';
 
 export interface CarryOut {
@@ -56,7 +57,8 @@ export async function takeBack(
   applied: string,
   { at }: CommandContext,
 ): Promise<Answer<null>> {
-  const kept = (await book.jobEntries(job, 'applied-change')).find(({ id }) => id === applied);
+  const all = await book.jobEntries(job, 'applied-change');
+  const kept = all.find(({ id }) => id === applied);
   if (kept === undefined)
     return refuse('unknown-change', `Job ${job} has no change ${applied}.`, { field: 'applied' });
   const { entry } = kept;
@@ -65,7 +67,8 @@ export async function takeBack(
       field: 'applied',
     });
   const edits = planEdit.array().parse(entry.before);
-  const changed = await changedSince(book, job, edits);
+  const later = all.filter((each) => each.number > kept.number && each.entry.takenBackAt === null);
+  const changed = await changedSince(book, job, edits, later);
   if (changed.length > 0)
     return refuse(
       'changed-since',
@@ -135,63 +138,5 @@ async function putEntry(
   of: { readonly job: string; readonly kind: JobEntryKind; readonly id: string },
   entry: unknown,
 ): Promise<void> {
-  await book.putJobEntry(of, jobEntryShapes[of.kind].parse(entry) as never);
-}
-
-/** The names of what is not as the change left it. */
-async function changedSince(
-  book: BookReader,
-  job: string,
-  edits: readonly PlanEdit[],
-): Promise<readonly string[]> {
-  const pours = new Map((await book.pours(job)).map((each) => [each.code, each]));
-  const notes = new Map((await book.notes()).map((each) => [each.id, each]));
-  const changed: string[] = [];
-  for (const edit of edits) {
-    switch (edit.what) {
-      case 'pour':
-        if (!same(pours.get(edit.code) ?? null, edit.is)) changed.push(`pour ${edit.code}`);
-        break;
-      case 'entry': {
-        const kept = (await book.jobEntries(job, edit.kind)).find(({ id }) => id === edit.id);
-        if (!same(kept?.entry ?? null, edit.is)) changed.push(entryWords(edit));
-        break;
-      }
-      case 'note': {
-        const note = notes.get(edit.id);
-        if (note?.state !== 'draft' || note.expectedAt !== edit.is)
-          changed.push(`note ${note?.number ?? edit.id}`);
-        break;
-      }
-      default:
-        never(edit);
-    }
-  }
-  return changed;
-}
-
-function entryWords(edit: Extract<PlanEdit, { what: 'entry' }>): string {
-  switch (edit.kind) {
-    case 'calendar-exception': {
-      const read = jobEntryShapes['calendar-exception'].safeParse(edit.is ?? edit.was);
-      return `the calendar of ${read.success ? read.data.date : 'a day'}`;
-    }
-    case 'crane-booking': {
-      const read = jobEntryShapes['crane-booking'].safeParse(edit.is ?? edit.was);
-      return read.success ? `a booking of ${read.data.crane}` : 'a booking of a crane';
-    }
-    case 'pour-facts':
-      return `what is entered of pour ${edit.id}`;
-    case 'planned-stock': {
-      const read = jobEntryShapes['planned-stock'].safeParse(edit.is ?? edit.was);
-      return read.success ? `${read.data.quantity} ${read.data.component} planned to come` : 'planned pieces';
-    }
-    case 'fixed-choice': {
-      const read = jobEntryShapes['fixed-choice'].safeParse(edit.is ?? edit.was);
-      if (!read.success) return 'a fixed choice';
-      return `what is fixed of ${read.data.kind === 'follow' ? read.data.from : read.data.turn}`;
-    }
-    default:
-      return never(edit.kind);
-  }
+  await book.putJobEntry(of, jobEntryShapes[of.kind].parse(entry));
 }

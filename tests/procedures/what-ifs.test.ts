@@ -118,10 +118,11 @@ describe('A what-if', () => {
   });
 });
 
-describe('Kept what-ifs', () => {
-  const keep = (name: string, changes: PlanChange[]) =>
-    host.ask('whatif.keep', { commandId: newId(), job, name, changes });
+function keep(name: string, changes: PlanChange[]) {
+  return host.ask('whatif.keep', { commandId: newId(), job, name, changes });
+}
 
+describe('Kept what-ifs', () => {
   test('are listed newest first, change nothing of the plan, and are dropped', async () => {
     const before = await host.ask('board.read', { job });
     const first = await keep('P08 later', [later('P08', 1)]);

@@ -87,6 +87,12 @@ describe('two plans in rows', () => {
   });
 });
 
+function text(days: Comparison['days']): readonly string[] {
+  return loadLines(days, (date) => date).map(
+    (line) => `${line.over ? 'over ' : ''}${line.what}: ${line.text}`,
+  );
+}
+
 describe('days with another load', () => {
   const load = {
     crewHoursNeeded: 30,
@@ -96,8 +102,6 @@ describe('days with another load', () => {
     padPlacesNeeded: null,
     padPlacesThere: null,
   };
-  const text = (days: Comparison['days']): readonly string[] =>
-    loadLines(days, (date) => date).map((line) => `${line.over ? 'over ' : ''}${line.what}: ${line.text}`);
 
   test('say what there was, and are over only past what is there', () => {
     expect(
