@@ -1,5 +1,5 @@
-// What a plan with other dates does that the plan before it did not: pieces short, money, told instructions, days on which the
-// crew has more work than hours, findings. All as the difference of two whole plans.
+// What a plan with other dates does that the plan before it did not: pieces short, money, told instructions, days on which
+// crew, crane or ground have more to do than they hold, findings. All as the difference of two whole plans.
 import { msOf } from '../plan/local-time.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
 import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
@@ -14,7 +14,7 @@ export function comparedPlan(plan: JobPlan) {
     shortfalls: shownShortfalls(plan),
     cost: shownCost(plan.answer.cost),
     changedTold: changedTold(plan).length,
-    overfull: overfullDays(plan),
+    overloads: jobWork(plan).overloads,
     findings: [...plan.findings, ...from.pours.flatMap((pour) => findingsOfPour(from, pour))],
   };
 }
@@ -29,9 +29,9 @@ export function dateEffects(before: ComparedPlan, after: ComparedPlan) {
   const findings = after.findings.filter(
     ({ rule, message, severity }) => severity !== 'note' && !known.has(`${rule} ${message}`),
   );
-  const hoursBefore = new Map(before.overfull.map(({ date, hoursNeeded }) => [date, hoursNeeded]));
-  const overfull = after.overfull.filter(
-    ({ date, hoursNeeded }) => hoursNeeded > (hoursBefore.get(date) ?? 0) + 1e-6,
+  const missingBefore = new Map(before.overloads.map(({ id, missing }) => [id, missing]));
+  const overloads = after.overloads.filter(
+    ({ id, missing }) => missing > (missingBefore.get(id) ?? 0) + 1e-6,
   );
   const worse = changedShortfalls.filter(
     ({ before: was, after: is }) =>
@@ -45,15 +45,14 @@ export function dateEffects(before: ComparedPlan, after: ComparedPlan) {
     costChangeCents: after.cost.totalCents - before.cost.totalCents,
     unmetChange: after.cost.unmet - before.cost.unmet,
     toldChange,
-    overfullDays: overfull,
+    overfullDays: overloads
+      .filter(({ kind }) => kind === 'crew')
+      .map(({ date, needed, there }) => ({ date, hoursNeeded: needed, hoursThere: there })),
+    fullCranesAndPads: overloads.flatMap(({ kind, date, crane, needed, there }) =>
+      kind === 'crew' ? [] : [{ kind, date, crane, needed, there }],
+    ),
     findings: [...findings],
-    breaks: newShortfalls.length + worse.length + overfull.length + findings.length + Math.max(0, toldChange),
+    breaks:
+      newShortfalls.length + worse.length + overloads.length + findings.length + Math.max(0, toldChange),
   };
-}
-
-/** Days on which the steps need more hours of the crew than their shifts have. */
-function overfullDays(plan: JobPlan) {
-  return jobWork(plan)
-    .overloads.filter(({ kind }) => kind === 'crew')
-    .map(({ date, needed, there }) => ({ date, hoursNeeded: needed, hoursThere: there }));
 }

@@ -20,6 +20,16 @@ export const dateEffectsShape = {
   toldChange: z.int(),
   /** Days on which the crew has more work than hours, new or fuller than before; person-hours. */
   overfullDays: z.array(z.strictObject({ date, hoursNeeded: z.number(), hoursThere: z.number() })),
+  /** The same of cranes, in minutes, and of the places on the ground. */
+  fullCranesAndPads: z.array(
+    z.strictObject({
+      kind: z.enum(['crane', 'pads']),
+      date,
+      crane: code.nullable(),
+      needed: z.number(),
+      there: z.number(),
+    }),
+  ),
   /** Stops and cautions that were not there before. */
   findings: z.array(finding),
   /** In how many of these ways it is worse; shortfalls that grew among them. */

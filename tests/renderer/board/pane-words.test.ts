@@ -46,6 +46,7 @@ describe('what stands in the panes of the board', () => {
       newShortfalls: [],
       changedShortfalls: [],
       overfullDays: [],
+      fullCranesAndPads: [],
       findings: [],
       toldChange: 0,
       unmetChange: 0,
