@@ -2,6 +2,7 @@
 // hour between other bookings, who lies on the ground, and the overloads.
 import { z } from 'zod';
 import { answer } from '../answer.ts';
+import { jobEntryShapes } from '../plan/job-entries.ts';
 import { labourRate, labourSteps } from '../plan/planning-settings.ts';
 import { pickKinds } from '../plan/work/picks.ts';
 import { readJobFacts } from './job-facts.ts';
@@ -79,6 +80,10 @@ export const workRead = query({
     days: z.array(workDay),
     overloads: z.array(shownOverload),
     findings: z.array(finding),
+    /** All pours, with what is entered of them beside their dates; null where nothing is. */
+    pours: z.array(
+      z.strictObject({ pour: code, name: z.string(), facts: jobEntryShapes['pour-facts'].nullable() }),
+    ),
   }),
   run: async (book, { job, now }) => {
     const facts = await readJobFacts(book, job, now);
@@ -92,6 +97,11 @@ export const workRead = query({
       days: shownWorkDays(plan.value),
       overloads: jobWork(plan.value).overloads.map(overloadShape),
       findings: workFindings(facts.value),
+      pours: facts.value.source.pours.map(({ code: pour, name: called }) => ({
+        pour,
+        name: called,
+        facts: facts.value.planning.pourFacts.get(pour) ?? null,
+      })),
     });
   },
 });

@@ -44,7 +44,7 @@ export function OverPane(props: OverProps): ReactNode {
             ))}
           </ul>
           {asked === each.id ? (
-            <Ways {...props} overload={each} />
+            <OverWays board={model.board} readOnly={props.readOnly} overload={each} />
           ) : (
             <p className="gang-acts">
               <Button onPress={() => setAsked(each.id)}>What clears it?</Button>
@@ -60,12 +60,16 @@ export function OverPane(props: OverProps): ReactNode {
   );
 }
 
-function Ways(props: OverProps & { readonly overload: Overload }): ReactNode {
-  const { model, overload } = props;
-  const { code, currency } = model.board.job;
+export function OverWays(props: {
+  readonly board: BoardModel['board'];
+  readonly overload: Overload;
+  readonly readOnly: boolean;
+}): ReactNode {
+  const { board, overload } = props;
+  const { code, currency } = board.job;
   const live = useLiveNow(code);
   const clear = useCore('overload.clear', { job: code, overload: overload.id, ...live });
-  const { names } = useKnown(model.board, live.now);
+  const { names } = useKnown(board, live.now);
   const apply = useApply(code);
   const units = useUnits();
   if (clear.error !== null) return <RefusalNote error={clear.error} />;
