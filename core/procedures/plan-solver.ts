@@ -1,12 +1,11 @@
 // The solver of the plan's models: HiGHS (MIT) behind the few calls that the improvement makes. It blocks its thread while it
 // solves, so it belongs into a thread of its own; an interrupt asked now and then ends it.
-import loader from 'highs';
+import loader, { type Highs } from 'highs';
 import type { OpenModel, PlanSolver, WholeAnswer, WholeLimits } from '../plan/mip/solver.ts';
 
-/** The package's types are those of CommonJS, where the default export is a member; as a module it is the function. */
-const load = loader as unknown as typeof loader.default;
+/** The package says that its default export is a member or the function itself, by who asks; it is the function. */
+const load = loader as unknown as () => Promise<Highs>;
 
-type Highs = Awaited<ReturnType<typeof load>>;
 type Model = ReturnType<Highs['createModel']>;
 
 /** Tight, so that a proof needs little room; the defaults are a hundred times as wide. */

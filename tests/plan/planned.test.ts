@@ -39,17 +39,18 @@ describe('What stands of what was told', () => {
   });
 });
 
+const planned = (quantity: number, from: string, to: string | null): PlannedStock => ({
+  kind: 'hire',
+  component: 'LK',
+  quantity,
+  from,
+  to,
+  costCents: 0,
+  source: null,
+  remark: null,
+});
+
 describe('Stock with what is planned to come and go', () => {
-  const planned = (quantity: number, from: string, to: string | null): PlannedStock => ({
-    kind: 'hire',
-    component: 'LK',
-    quantity,
-    from,
-    to,
-    costCents: 0,
-    source: null,
-    remark: null,
-  });
   const [mon, tue, wed, thu] = [2, 3, 4, 5].map((day) => `2026-03-0${day}T07:00:00-05:00`);
 
   test('40 on hire from Tuesday to Thursday lie on top of what there is, also where that changes between', () => {
