@@ -69,7 +69,8 @@ function lineOf(
 function wayOf(plan: JobPlan, { ways, tried, currency }: WaysAnswer): ShortWay {
   const [way] = ways;
   if (way === undefined) return { kind: 'none', why: tried.flatMap(({ why }) => why ?? []) };
-  const touched = new Set(way.changes.flatMap((change) => ('pour' in change ? [change.pour] : [])));
+  // Those who work at a pour that is poured later; an earlier strip is asked of whoever answers for it.
+  const touched = new Set(way.changes.flatMap((change) => (change.kind === 'move' ? [change.pour] : [])));
   const calls = callsFor(plan, touched, way.changes).map(({ who, about, pour }) =>
     pour === null ? who : `${who} (${about}, ${pour})`,
   );
@@ -94,11 +95,11 @@ function approvers({ approval }: Way): readonly string[] {
   return approval.map(({ pour }) => `whoever answers for the strip of ${pour}`);
 }
 
-/** "P05 42": the pieces of each pour, the most first. */
+/** "P05: 42", the pieces of each pour, the most first. */
 function holdersOf({ turns, loose }: ShownShortfall): readonly string[] {
   const pieces = new Map<string, number>();
   for (const each of [...turns, ...loose]) pieces.set(each.pour, (pieces.get(each.pour) ?? 0) + each.pieces);
-  return [...pieces].toSorted(([, one], [, other]) => other - one).map(([pour, many]) => `${pour} ${many}`);
+  return [...pieces].toSorted(([, one], [, other]) => other - one).map(([pour, many]) => `${pour}: ${many}`);
 }
 
 function decisionText({ decision, reason, who, hasGrown }: ShownDecision): string {

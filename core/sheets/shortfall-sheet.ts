@@ -15,7 +15,7 @@ export interface ShortLine {
   /** Instants in the job's time zone. */
   readonly from: string;
   readonly to: string;
-  /** "P05 42", the most first. */
+  /** "P05: 42", the most first. */
   readonly holders: readonly string[];
   readonly way: ShortWay;
   /** Alike pieces to spare, for the designer alone. */
@@ -96,7 +96,7 @@ function lineRow(line: ShortLine, phones: readonly Phone[]): SheetElement {
     of('strong', 'is-short', String(line.quantity)),
     el('div', {}, el('strong', {}, line.component), ` ${line.name}`),
     el('div', {}, el('div', {}, momentWords(line.from)), el('div', {}, momentWords(line.to))),
-    line.holders.join(', '),
+    el('div', {}, ...line.holders.flatMap((holder) => [of('span', 'holder', holder), ' '])),
     el('div', {}, ...wayNodes(line)),
     way.kind === 'found' && way.ask.length > 0
       ? [...new Set(way.ask)].map((who) => withPhone(who, phones)).join('; ')

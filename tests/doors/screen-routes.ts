@@ -21,6 +21,8 @@ export const screenRoutes: readonly ScreenRoute[] = [
   { name: 'week-plan', address: '/sheets/week/TB26%402026-03-02' },
   { name: 'day-sheet', address: '/sheets/day/TB26%402026-03-03' },
   { name: 'shortfalls', address: '/shortfalls' },
+  { name: 'shortfall-open', address: '/shortfalls?short=BR%402026-03-11T07%3A00%3A00-04%3A00' },
+  { name: 'shortfall-sheet', address: '/sheets/shortfalls/TB26' },
   { name: 'designs', address: '/designs' },
   { name: 'design', address: '/designs/GD' },
   { name: 'design-on-side', address: '/designs/GT' },

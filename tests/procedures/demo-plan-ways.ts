@@ -1,5 +1,6 @@
 // The questions of shortfalls, each asked once of the demo job: the ways out of one, and what is decided of one.
 import { expect } from 'vitest';
+import { wordsOf } from '../sheets/read-tree.ts';
 import { job, type DemoHost } from './demo-host.ts';
 
 export async function askOfWays({ ask, refused }: DemoHost): Promise<void> {
@@ -17,6 +18,14 @@ export async function askOfWays({ ask, refused }: DemoHost): Promise<void> {
   expect(await refused('shortfall.ways', { job, component, from: '2026-03-02T07:00:00-05:00' })).toBe(
     'no-such-shortfall',
   );
+  const { tree, title } = await ask('sheet.shortfalls', { id: job });
+  expect(title).toBe('Shortfalls TB26');
+  const sheet = wordsOf(tree);
+  // The same way out as the screen's first, with its cost in whole units, and near pieces for the designer alone.
+  expect(sheet).toContain('Hire 4 R8, Fri 13 Mar to Thu 19 Mar, 7 days: about $12');
+  expect(sheet).toContain('Order by Tue 10 Mar');
+  expect(sheet).toContain('Ask the designer: R6');
+  expect(sheet).toContain('Planning aid only');
   const decide = { job, component, from, decision: 'ignored' as const };
   expect(await refused('shortfall.decide', { commandId: 'ways-decide-0', ...decide, reason: ' ' })).toBe(
     'reason-missing',

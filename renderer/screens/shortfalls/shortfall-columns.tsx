@@ -70,7 +70,13 @@ export function makeColumns(of: ColumnFacts): readonly Column<Shortfall>[] {
         ) : (
           wayWords(row, of)
         ),
-      width: 300,
+      width: 320,
+    },
+    {
+      id: 'holders',
+      header: 'Held by',
+      value: (row) => holderWords(row),
+      width: 200,
     },
     {
       id: 'decided',
@@ -82,13 +88,7 @@ export function makeColumns(of: ColumnFacts): readonly Column<Shortfall>[] {
         ) : (
           decided(row, of)
         ),
-      width: 130,
-    },
-    {
-      id: 'holders',
-      header: 'Held by',
-      value: (row) => holderWords(row),
-      width: 274,
+      width: 120,
     },
     {
       id: 'rests',
@@ -111,10 +111,10 @@ function wayWords(row: Shortfall, { words, money, currency, cheapest, looking }:
   if (way === null) return 'no way out found';
   if (way !== undefined) {
     const unmet = unmetWords(way);
-    return `${way.text}: ${roughMoney(way.costCents, currency)}${unmet === '' ? '' : `, ${unmet}`}${way.movesClash ? ', moves the clash' : ''}`;
+    return `${roughMoney(way.costCents, currency)}: ${way.text}${unmet === '' ? '' : `, ${unmet}`}${way.movesClash ? ', moves the clash' : ''}`;
   }
   if (row.canBeHired) return hireWords(row, daysOf(row, words), money);
-  return looking === row.id ? 'being looked for …' : 'cannot be hired: open it';
+  return looking === row.id ? 'being looked for …' : 'not looked for yet: open it';
 }
 
 function decided(row: Shortfall, { decisions }: ColumnFacts): string {
