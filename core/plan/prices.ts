@@ -5,6 +5,7 @@
 import type { Edges } from './edges.ts';
 import { bestMatching, type GainGraph, type Matching } from './matching.ts';
 import type { Model } from './model.ts';
+import { PairPieces } from './pair-pieces.ts';
 import { firstPrices, limitDays, unmetPriceOf } from './price-limits.ts';
 import { costAtSamples, edgePlaces, excessAtSamples, type EdgePlaces } from './sampled-plan.ts';
 import { samplesOf, type Samples } from './samples.ts';
@@ -43,6 +44,7 @@ export class Prices {
   private readonly sums: Float64Array;
   private readonly held: Float64Array;
   private readonly places: EdgePlaces;
+  private readonly pairs: PairPieces;
   private pace = firstPace;
   private idle = 0;
 
@@ -63,6 +65,7 @@ export class Prices {
     this.held = new Float64Array(this.sums.length);
     this.gain = new Float64Array(edges.to.length);
     this.places = edgePlaces(model, edges, times);
+    this.pairs = new PairPieces(this.samples.pieces, components.length);
   }
 
   /** The best prices so far, but with nothing for pieces that cannot be hired: for a bound of the cost alone. */
@@ -191,10 +194,11 @@ export class Prices {
         let saved = (end[earlier] ?? 0) + (begin[later] ?? 0) - (edges.labour[edge] ?? 0);
         // What a fixed follow saves is wanted to the end, however little it is.
         const enough = edges.fixed[edge] === 1 ? -Infinity : 0;
-        for (let index = 0; index < count && saved > enough; index += 1) {
+        const parts = this.pairs.of(model.design[earlier] ?? 0, model.design[later] ?? 0);
+        for (let part = 0; part < parts.length && saved > enough; part += 1) {
+          const index = parts[part] ?? 0;
           const before = pieces[left + index] ?? 0;
           const after = pieces[right + index] ?? 0;
-          if (before === 0 && after === 0) continue;
           const sumStrip = sums[stripped + index] ?? 0;
           const sumSet = sums[setAt + index] ?? 0;
           if (before < after) {
