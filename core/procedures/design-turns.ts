@@ -4,6 +4,7 @@ import { instantText } from '../plan/local-time.ts';
 import { turnsFromPours } from '../plan/turns-from-pours.ts';
 import { areaM2 } from '../units/area.ts';
 import type { DesignFacts } from './design-facts.ts';
+import { datedPours } from './dated-pours.ts';
 import { readJobPlanning } from './job-planning.ts';
 import { workingJob } from './job-source.ts';
 
@@ -20,7 +21,8 @@ export async function turnsByDesign(book: BookReader): Promise<ReadonlyMap<strin
   for (const each of await book.jobs()) {
     const planning = await readJobPlanning(book, each.code);
     const job = workingJob(each, planning);
-    const { turns } = turnsFromPours(job, await book.pours(job.code), new Map(), planning.pourFacts);
+    const pours = datedPours(await book.pours(job.code), planning);
+    const { turns } = turnsFromPours(job, pours, new Map(), planning.pourFacts);
     for (const { design, pour, side, from, to } of turns) {
       const text = (ms: number): string => instantText(ms, job.timeZone);
       const turn = { job: job.code, pour, side, from: text(from), to: text(to) };

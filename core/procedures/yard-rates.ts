@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { answer } from '../answer.ts';
 import { byCode, found } from './by-code.ts';
+import { datedPours } from './dated-pours.ts';
 import { readDesignFacts } from './design-facts.ts';
 import { jobSpares } from './job-spares.ts';
 import { query } from './procedure.ts';
@@ -44,7 +45,7 @@ export const yardRates = query({
   run: async (book, { job: jobCode }) => {
     const working = await readWorkingJob(book, jobCode);
     if (working === null) return unknownJob(jobCode);
-    const [pours, designs, components, settings, tickets, counts] = await Promise.all([
+    const [all, designs, components, settings, tickets, counts] = await Promise.all([
       book.pours(jobCode),
       readDesignFacts(book),
       book.components(),
@@ -53,6 +54,7 @@ export const yardRates = query({
       book.counts({ state: 'booked' }),
     ]);
     if (!designs.ok) return designs;
+    const pours = datedPours(all, working.planning);
     const yard = { tickets, counts, settings };
     const catalogue = byCode(components);
     return answer({

@@ -26,6 +26,9 @@ test('a pour without a date leaves the board and is named beside it; with its da
   expect(pours.map(({ pour }) => pour.code)).not.toContain('P26');
   const row = (await host.ask('pour.list', { job })).pours.find(({ pour }) => pour.code === 'P26');
   expect(row?.dateOpen).toBe(true);
+  const turnsAt = async () =>
+    (await host.ask('design.read', { design: 'GE' })).turns.map((turn) => turn.pour);
+  expect(await turnsAt()).not.toContain('P26');
   expect(await host.refused('pour.open', { commandId: commandId(), job, pour: 'P26', open: true })).toBe(
     'open-already',
   );
@@ -33,6 +36,7 @@ test('a pour without a date leaves the board and is named beside it; with its da
   const after = await host.ask('board.read', { job });
   expect(after.turns).toEqual(before.turns);
   expect(after.cost).toEqual(before.cost);
+  expect(await turnsAt()).toContain('P26');
 });
 
 test('three dates: none before what it waits for, and each costs and breaks what it said when it is taken', async () => {
