@@ -1,13 +1,14 @@
 // What placing pours rests on, out of the plan of those that have a date: what each would hold and work, the pieces that
 // the plan leaves over time, the hours that the crew has left.
 import { answer, type Answer } from '../answer.ts';
-import { workAfter, workBefore } from '../plan/calendar.ts';
+import { shiftsBetween, workAfter, workBefore } from '../plan/calendar.ts';
 import { curvesOf } from '../plan/curves.ts';
 import { leftOver } from '../plan/dates/left-over.ts';
 import type { PlaceAsk } from '../plan/dates/place-pours.ts';
 import type { CrewWork, HeldPieces } from '../plan/dates/day-grid.ts';
+import { dayOfDate } from '../plan/days.ts';
 import { unitsOfHours } from '../plan/hours.ts';
-import { msOf } from '../plan/local-time.ts';
+import { msOf, zoneOf } from '../plan/local-time.ts';
 import type { PourTimes } from '../plan/pour-times.ts';
 import type { Pour } from '../plan/pours.ts';
 import { turnsFromPours } from '../plan/turns-from-pours.ts';
@@ -15,12 +16,13 @@ import { found } from './by-code.ts';
 import { aroundOf } from './date-facts.ts';
 import type { JobFacts } from './job-facts.ts';
 import type { JobPlan } from './job-plan.ts';
+import { jobWork } from './job-work.ts';
 
 /** Enough for the sequences of a job; a search ends sooner where nothing can be earlier. */
 const schedules = 600;
 
 export function placeAsk(plan: JobPlan, free: readonly Pour[], seed: number): Answer<PlaceAsk> {
-  const { facts, steps, input } = plan;
+  const { facts, input } = plan;
   const curves = input.turns.length === 0 ? answer([]) : curvesOf(input, plan.answer.runs);
   if (!curves.ok) return curves;
   const held = new Map(curves.value.map((each) => [each.component, inMs(each.demandHeldByPlan)]));
@@ -33,11 +35,23 @@ export function placeAsk(plan: JobPlan, free: readonly Pour[], seed: number): An
     free,
     piecesOf: (pour) => piecesOf(facts, pour),
     workOf,
-    // A step may have pauses between its sides: only its hours count.
-    workOfDated: steps.map(({ from, hours }) => ({ from, to: from + unitsOfHours(hours, 1) })),
+    workOfDated: crewWorkOf(plan),
     levels: new Map(levels),
     schedules,
     seed,
+  });
+}
+
+/** Of each day, from the start of its first shift: only how much it is counts. */
+function crewWorkOf(plan: JobPlan): readonly CrewWork[] {
+  const { job } = plan.facts;
+  const zone = zoneOf(job.timeZone);
+  return jobWork(plan).crew.flatMap(({ date, hoursNeeded }) => {
+    const day = dayOfDate(date);
+    const [shift] = shiftsBetween(zone.startMs(day), zone.startMs(day + 1), job.shifts);
+    if (shift === undefined || hoursNeeded === 0) return [];
+    const to = workAfter(shift.from, hoursNeeded / job.crew, job.shifts);
+    return [{ from: shift.from, to: Math.min(to, zone.startMs(day + 1)) }];
   });
 }
 
