@@ -35,6 +35,7 @@ import { LoadingScreen } from './screens/yard/loading/loading-screen.tsx';
 import { ConditionScreen } from './screens/yard/condition/condition-screen.tsx';
 import { StripScreen } from './screens/yard/strip/strip-screen.tsx';
 import { TicketScreen } from './screens/yard/strip/ticket-screen.tsx';
+import { WorkScreen } from './screens/work/work-screen.tsx';
 import { WhatIfScreen } from './screens/what-if/what-if-screen.tsx';
 import { YardScreen } from './screens/yard/yard-screen.tsx';
 
@@ -88,6 +89,7 @@ function Doors(): ReactNode {
               <Route path="/board" component={BoardScreen} />
               <Route path="/board/day-end" component={DayEndScreen} />
               <Route path="/board/what-if" component={WhatIfScreen} />
+              <Route path="/board/work" component={WorkScreen} />
               <Route path="/shortfalls" component={ShortfallsScreen} />
               <Route path="/designs/new" component={NewScreen} />
               <Route path="/designs/:code/edit" component={EditScreen} />

@@ -17,6 +17,7 @@ export const planningRead = query({
     crew: z.int(),
     units: z.enum(['us', 'metric']),
     timeZone: z.string(),
+    currency: z.string(),
     /** Cranes of the book, which have a chart. */
     cranes: z.array(z.strictObject({ crane: code, name: z.string() })),
   }),
@@ -34,6 +35,7 @@ export const planningRead = query({
       crew: job.crew,
       units: job.units,
       timeZone: job.timeZone,
+      currency: job.currency,
       cranes: cranes.map(({ code: crane, name }) => ({ crane, name })),
     });
   },

@@ -17,6 +17,9 @@ export const screenRoutes: readonly ScreenRoute[] = [
     address:
       '/board/what-if?draft=%5B%7B%22kind%22%3A%22move%22%2C%22pour%22%3A%22P08%22%2C%22workingDays%22%3A1%7D%5D',
   },
+  { name: 'work', address: '/board/work?day=2026-03-05' },
+  { name: 'work-settings', address: '/board/work?view=settings' },
+  { name: 'work-pours', address: '/board/work?view=pours&pour=P01' },
   { name: 'day-end', address: '/board/day-end?date=2026-03-03' },
   { name: 'week-plan', address: '/sheets/week/TB26%402026-03-02' },
   { name: 'day-sheet', address: '/sheets/day/TB26%402026-03-03' },

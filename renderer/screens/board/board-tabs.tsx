@@ -6,6 +6,7 @@ import './board-tabs.css';
 const tabs: readonly { readonly path: string; readonly name: string }[] = [
   { path: '/board', name: 'Board' },
   { path: '/board/what-if', name: 'What if' },
+  { path: '/board/work', name: 'Crew and crane' },
   { path: '/board/day-end', name: 'Day’s end' },
 ];
 
