@@ -84,9 +84,10 @@ describe('with every gang on its way', () => {
   const runs = [{ turns: ['one'] }, { turns: ['two'] }];
   const span = { from: at(3), to: at(4) };
 
+  const look = (turns: ReadonlyMap<string, { from: string; to: string }>): number | null =>
+    shortWithSameRuns({ input, runs, component: 'LK' }, { turns, loose: new Map() }, span);
+
   test('as they stand five are short; with the second a day later, none', () => {
-    const look = (turns: ReadonlyMap<string, { from: string; to: string }>): number | null =>
-      shortWithSameRuns({ input, runs, component: 'LK' }, { turns, loose: new Map() }, span);
     expect(look(new Map())).toBe(5);
     expect(look(new Map([['two', { from: at(4), to: at(6) }]]))).toBe(0);
     // Twelve hours later they still stand together for half a day.

@@ -95,7 +95,6 @@ export async function smallBook(seed: number): Promise<AskedBook> {
 
 /** Set on a day of March 2026, poured the day after it; its rails stand loose. */
 function smallPour(code: string, day: number, next: () => number) {
-  const date = (of: number): string => `2026-03-${String(of).padStart(2, '0')}`;
   const codes = ['DA', 'DB', 'DC'] as const;
   const design = codes[Math.floor(next() * 3)] ?? 'DA';
   const gangs = Array.from({ length: 1 + Math.floor(next() * 2) }, (_, index) => ({
@@ -117,4 +116,8 @@ function smallPour(code: string, day: number, next: () => number) {
     loose:
       next() < 0.5 ? [{ side: 'both', component: 'R2', quantity: 2, purpose: 'a rail over the joint' }] : [],
   });
+}
+
+function date(day: number): string {
+  return `2026-03-${String(day).padStart(2, '0')}`;
 }

@@ -32,22 +32,19 @@ export function DecisionPart(props: {
   const undecide = useCommand('shortfall.undecide');
   const { remember } = useUndo();
   const [reason, setReason] = useState('');
-  const keep = (kind: Decision['decision']): void => {
+  const keep = async (kind: Decision['decision']): Promise<void> => {
     const input = { job, component, from, decision: kind, reason, ...live };
     const name = `${shortfall.quantity} ${component}`;
-    void decide
-      .mutateAsync(input)
-      .then(({ id }) => {
-        setReason('');
-        remember({
-          words: kind === 'ignored' ? `leave ${name} short` : `${name} on the hire list`,
-          undo: () => undecide.mutateAsync({ job, id }),
-          redo: () => decide.mutateAsync(input),
-        });
-      })
-      // The refusal stands beside the field.
-      .catch(() => undefined);
+    const { id } = await decide.mutateAsync(input);
+    setReason('');
+    remember({
+      words: kind === 'ignored' ? `leave ${name} short` : `${name} on the hire list`,
+      undo: () => undecide.mutateAsync({ job, id }),
+      redo: () => decide.mutateAsync(input),
+    });
   };
+  // A refusal stands beside the field.
+  const press = (kind: Decision['decision']): void => void keep(kind).catch(() => undefined);
   const error = decide.error ?? undecide.error;
   return (
     <section className="pane-part" aria-label="Decision">
@@ -65,11 +62,11 @@ export function DecisionPart(props: {
       <TextField label="Reason" value={reason} maxLength={200} onChange={setReason} />
       {error === null ? null : <RefusalNote error={error} />}
       <div className="pane-keep">
-        <Button isDisabled={decide.isPending} onPress={() => keep('ignored')}>
+        <Button isDisabled={decide.isPending} onPress={() => press('ignored')}>
           Leave it as it is
         </Button>
         {canBeHired ? (
-          <Button isDisabled={decide.isPending} onPress={() => keep('hire-list')}>
+          <Button isDisabled={decide.isPending} onPress={() => press('hire-list')}>
             Put on the hire list
           </Button>
         ) : null}
