@@ -7,6 +7,7 @@ import {
   comparesTwoPlans,
   endsTheDay,
   looksForABetterPlan,
+  takesTheSecondWayOut,
   typesADayLater,
 } from './plan-journey.ts';
 
@@ -20,6 +21,7 @@ describe.each(doorKinds)('through the %s door', (kind) => {
       page.setDefaultTimeout(20_000);
       try {
         await typesADayLater(page);
+        await takesTheSecondWayOut(page);
         await asksWhy(page);
         await comparesTwoPlans(page);
         await looksForABetterPlan(page);

@@ -66,6 +66,27 @@ export async function comparesTwoPlans(page: Page): Promise<void> {
   await page.getByRole('button', { name: 'Clear' }).click();
 }
 
+/** Opens a shortfall, carries out the second of its ways out, sees it gone, takes it back. */
+export async function takesTheSecondWayOut(page: Page): Promise<void> {
+  await goToScreen(page, '/board');
+  const before = await planCost(page);
+  await page.getByRole('link', { name: /^All \d+ shortfalls$/u }).click();
+  // Four rails on Friday 13 March.
+  const list = page.getByRole('grid', { name: 'Shortfalls' });
+  const short = list.getByRole('row', { name: /R8 Stiffening rail 8 ft/u });
+  const many = await short.count();
+  await short.first().click();
+  const shortfall = pane(page, 'Shortfall of R8');
+  const ways = shortfall.getByRole('region', { name: 'Ways out' }).getByRole('listitem');
+  const second = ways.filter({ has: page.getByRole('button', { name: /^Apply: /u }) }).nth(1);
+  await second.getByRole('button', { name: /^Apply: /u }).click();
+  await expect.poll(() => short.count()).toBe(many - 1);
+  await undo(page);
+  await expect.poll(() => short.count()).toBe(many);
+  await goToScreen(page, '/board');
+  expect(await planCost(page)).toBe(before);
+}
+
 /** Looks for a better plan for as long as it likes, stops it, keeps its best, and takes that back. */
 export async function looksForABetterPlan(page: Page): Promise<void> {
   await goToScreen(page, '/board');

@@ -65,7 +65,7 @@ describe('printing', () => {
         await goToScreen(page, '/board?weeks=all');
         expect(pagesOf(await page.pdf({ preferCSSPageSize: true }))).toBeGreaterThan(2);
         await page.locator('.board-band').waitFor({ state: 'detached' });
-        expect(await page.locator('nav').isVisible()).toBe(true);
+        expect(await page.locator('nav').first().isVisible()).toBe(true);
         expect(await page.locator('.title-block').innerText()).not.toContain('Printed');
       } finally {
         await door.close();
