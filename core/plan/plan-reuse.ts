@@ -8,7 +8,6 @@ import { changedOf, exactCost, roundedCost } from './cost.ts';
 import { edgesOf, type Edges } from './edges.ts';
 import { mayFollow } from './follows.ts';
 import { runsOf, type Followers } from './holding.ts';
-import { improve } from './improve.ts';
 import { instantPlan, type Sketch } from './instant-plan.ts';
 import { instantsOf } from './instants.ts';
 import { modelOf, type Model } from './model.ts';
@@ -17,22 +16,14 @@ import { startOf } from './start-plan.ts';
 import { shortfallsOf } from './shortfalls.ts';
 import { splitFixed, type SplitChoices } from './split-fixed.ts';
 
-/** `nowMs` is the door's clock: it times the answer and ends the search of `improveSeconds`, nothing else. */
+/** At once, whatever time the input gives: that is for `improveReuse`. `nowMs` is the door's clock and only times the answer. */
 export function planReuse(input: PlanInput, nowMs: () => number): Answer<PlanAnswer> {
   const startedMs = nowMs();
   const made = readModel(input);
   if (!made.ok) return made;
   const model = made.value;
   const edges = edgesOf(model);
-  const { improveSeconds, improveSteps, seed = 1 } = input;
-  let sketch = instantPlan(model, edges, startOf(model, edges, input.start));
-  if (improveSeconds !== undefined || improveSteps !== undefined) {
-    const steps = improveSteps ?? Infinity;
-    const allowedMs = (improveSeconds ?? Infinity) * 1000;
-    const used = (): number =>
-      allowedMs === Infinity ? 0 : Math.min(1, (nowMs() - startedMs) / Math.max(1, allowedMs));
-    if (allowedMs > 0) sketch = improve(model, edges, sketch, { seed, steps, used });
-  }
+  const sketch = instantPlan(model, edges, startOf(model, edges, input.start));
   return planAnswerOf(model, edges, sketch, Math.max(0, nowMs() - startedMs));
 }
 

@@ -3,9 +3,9 @@
 // fixed choices.
 import { describe, expect, test } from 'vitest';
 import { planAnswer, planInput, type PlanAnswer, type PlanInput } from '../../core/plan/contract.ts';
-import { improveReuse } from '../../core/plan/mip/improve-reuse.ts';
 import { planReuse } from '../../core/plan/plan-reuse.ts';
 import { planSolver } from '../../core/procedures/plan-solver.ts';
+import { bettered } from './bettered.ts';
 import { modelAlone } from './model-alone.ts';
 import { randomInput } from './random-input.ts';
 import { everyPlan, refCost, refRound, type RefCost } from './reference.ts';
@@ -22,12 +22,6 @@ function plan(input: PlanInput): PlanAnswer {
 }
 
 const solver = await planSolver();
-
-function bettered(input: PlanInput): PlanAnswer {
-  const made = improveReuse(planInput.parse({ ...input, improveSteps: 5000 }), solver, { nowMs: () => 0 });
-  if (!made.ok) throw new Error(JSON.stringify(made.error));
-  return planAnswer.parse(made.value);
-}
 
 /** Labour, hire and changes of the second reading. */
 interface Whole extends RefCost {
@@ -100,7 +94,7 @@ describe.each([
 
   test('bettered with the solver are the best, proven, with a bound that is not above it', () => {
     for (const { seed, input, best } of made) {
-      const { runs, cost, bound, proven } = bettered(input);
+      const { runs, cost, bound, proven } = bettered({ ...input, improveSteps: 5000 });
       expect([cost.unmet, cost.total, proven], `seed ${seed}`).toEqual([
         best.unmet,
         refRound(sum(best)),

@@ -1,23 +1,16 @@
 // Plans of 25 to 40 turns, too many to try every one: bettered with the solver, against the best of a plain model that is written
 // apart from the planner and solved by HiGHS to its end. And what must hold whenever the search is ended.
 import { describe, expect, test } from 'vitest';
-import { planAnswer, planInput, type PlanAnswer, type PlanInput } from '../../core/plan/contract.ts';
-import { improveReuse, type Watch } from '../../core/plan/mip/improve-reuse.ts';
+import { planInput, type PlanAnswer, type PlanInput } from '../../core/plan/contract.ts';
 import { planReuse } from '../../core/plan/plan-reuse.ts';
-import { planSolver } from '../../core/procedures/plan-solver.ts';
 import { jobOf } from '../bench/jobs.ts';
+import { bettered } from './bettered.ts';
 import { loadPlain, plainPlan } from './plain-model.ts';
 import { randomInput } from './random-input.ts';
 import { refCost, refRound } from './reference.ts';
 import { refObeys, withChoices } from './told-and-fixed.ts';
 
-const [highs, solver] = await Promise.all([loadPlain(), planSolver()]);
-
-function bettered(input: PlanInput, watch: Watch = { nowMs: () => 0 }): PlanAnswer {
-  const made = improveReuse(planInput.parse(input), solver, watch);
-  if (!made.ok) throw new Error(JSON.stringify(made.error));
-  return planAnswer.parse(made.value);
-}
+const highs = await loadPlain();
 
 describe.each([
   ['with nothing told or fixed', (input: PlanInput) => input],
