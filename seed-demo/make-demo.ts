@@ -6,6 +6,7 @@ import type { BookWriter } from '../core/book/book.ts';
 import { openBook } from '../core/book/open.ts';
 import { importInto } from '../core/exchange/import.ts';
 import type { ImportContext, ImportKind } from '../core/exchange/prepared.ts';
+import { putDemoPlanning } from './planning.ts';
 
 /** In the order in which they can be imported: each names only what those before it brought. */
 export const demoFiles: readonly { readonly kind: ImportKind; readonly file: string }[] = [
@@ -69,7 +70,9 @@ async function importAll(writer: BookWriter, context: ImportContext): Promise<An
     }
   }
   const [job] = await writer.jobs();
-  return job === undefined ? refuse('demo-file-bad', 'jobs.csv has no job.') : answer({ job: job.code });
+  if (job === undefined) return refuse('demo-file-bad', 'jobs.csv has no job.');
+  await putDemoPlanning(writer, job.code);
+  return answer({ job: job.code });
 }
 
 /** The book and whatever lies beside it under its name. */

@@ -25,7 +25,11 @@ export function findingsOfPour(
   pour: Pour,
 ): PourFinding[] {
   const entered = planning.pourFacts.get(pour.code);
-  const isBracket = (component: string): boolean => components.get(component)?.kind === 'bracket';
+  // Those of walkways are in the gangs; what carries a storey is entered among other things as well.
+  const isBracket = (code: string): boolean => {
+    const component = components.get(code);
+    return component?.kind === 'bracket' || /bracket|anchor/iu.test(component?.name ?? '');
+  };
   return [
     ...pourFindings(job, pour, pours, designs),
     ...enteredFindings(job, pour, pours, entered, isBracket),

@@ -31,6 +31,14 @@ const iso = (at: number): string => new Date(at).toISOString();
 const sameMoment = (at: number, text: string): void => expect(iso(at)).toBe(iso(ms(text)));
 const withExtra = (...extra: NonNullable<Shifts['extra']>): Shifts => ({ ...weekdays, extra });
 
+const nightHours = (date: string): number => {
+  const evening = ms(`${date}T23:00:00Z`);
+  const night = withExtra({ date, start: '20:00', end: '03:00' });
+  return shiftsBetween(evening, evening + 12 * 3_600_000, night)
+    .map((each) => (each.to - each.from) / 3_600_000)
+    .reduce((sum, hours) => sum + hours, 0);
+};
+
 describe('extra work', () => {
   test('two hours after Friday 14:30 end on a worked Saturday at 08:00, and reach back from there to Friday 14:30', () => {
     const saturday = withExtra({ date: '2026-03-07', start: '07:00', end: '12:00' });
@@ -40,14 +48,7 @@ describe('extra work', () => {
   });
 
   test('a night from 20:00 to 03:00 has seven hours, eight when the clock goes back and six when it skips one', () => {
-    const hoursOf = (date: string): number => {
-      const evening = ms(`${date}T23:00:00Z`);
-      const night = withExtra({ date, start: '20:00', end: '03:00' });
-      return shiftsBetween(evening, evening + 12 * 3_600_000, night)
-        .map((each) => (each.to - each.from) / 3_600_000)
-        .reduce((sum, hours) => sum + hours, 0);
-    };
-    expect(['2026-03-03', '2026-10-31', '2026-03-07'].map(hoursOf)).toEqual([7, 8, 6]);
+    expect(['2026-03-03', '2026-10-31', '2026-03-07'].map(nightHours)).toEqual([7, 8, 6]);
   });
 
   test('extra hours that overlap the shift count once: 06:00 to 08:00 and 15:00 to 17:30 make one shift of 11.5 h', () => {
@@ -94,10 +95,9 @@ describe('extra work', () => {
 
   test('a date with extra work is a working day: Friday and one more is Saturday, and it is counted back', () => {
     const saturday = withExtra({ date: '2026-03-07', start: '07:00', end: '12:00' });
-    const day = (date: string): number => dayOfDate(date);
-    expect(workedDays(saturday)(day('2026-03-07'))).toBe(true);
-    expect(dateOfDay(workedDayFrom(day('2026-03-06'), 1, saturday))).toBe('2026-03-07');
-    expect(workingDaysBetween(day('2026-03-06'), day('2026-03-09'), saturday)).toBe(2);
+    expect(workedDays(saturday)(dayOfDate('2026-03-07'))).toBe(true);
+    expect(dateOfDay(workedDayFrom(dayOfDate('2026-03-06'), 1, saturday))).toBe('2026-03-07');
+    expect(workingDaysBetween(dayOfDate('2026-03-06'), dayOfDate('2026-03-09'), saturday)).toBe(2);
     const pour = pourOf({ code: 'W1' });
     const moved = (shifts: Shifts): string =>
       localDate(

@@ -50,10 +50,14 @@ function columnsOf(words: TimeWords, length: (nm: number) => string): readonly C
     if (held === null) return '';
     return `${held.reason}, ${held.until === null ? 'nobody knows until when' : `until ${words.full(held.until)}`}`;
   };
-  const reach = ({ facts }: Row): string =>
-    facts?.reach == null ? '' : `${length(facts.reach.radiusNm)} from ${facts.reach.crane}`;
-  const stands = ({ facts }: Row): string =>
-    facts?.standsOn == null ? '' : `${facts.standsOn.pour}, strong after ${facts.standsOn.strengthH} h`;
+  const reach = ({ facts }: Row): string => {
+    const entered = facts?.reach ?? null;
+    return entered === null ? '' : `${length(entered.radiusNm)} from ${entered.crane}`;
+  };
+  const stands = ({ facts }: Row): string => {
+    const below = facts?.standsOn ?? null;
+    return below === null ? '' : `${below.pour}, strong after ${below.strengthH} h`;
+  };
   return [
     { id: 'pour', header: 'Pour', value: (row) => row.pour, width: 80 },
     { id: 'name', header: 'Name', value: (row) => row.name, width: 230 },

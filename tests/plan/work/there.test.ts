@@ -30,64 +30,82 @@ const booked = (from: string, to: string, kind: CraneBooking['kind'] = 'other-tr
   about: '',
 });
 
-describe('hours of a crane that are free', () => {
-  const on = (date: string, bookings: readonly CraneBooking[], shifts = job.shifts): string[] =>
-    freeStretches([crane], bookings, date, shifts).map(
-      ({ from, to }) =>
-        `${instantText(from, job.timeZone).slice(11, 16)}-${instantText(to, job.timeZone).slice(11, 16)}`,
-    );
+const freeOn = (date: string, bookings: readonly CraneBooking[], shifts = job.shifts): string[] =>
+  freeStretches([crane], bookings, date, shifts).map(
+    ({ from, to }) =>
+      `${instantText(from, job.timeZone).slice(11, 16)}-${instantText(to, job.timeZone).slice(11, 16)}`,
+  );
 
+const onTuesday = (time: string): number => msOf(`2026-03-03T${time}:00-05:00`);
+
+const lying = (use: Lying['use'], from: string, to: string): Lying => ({
+  use,
+  from: onTuesday(from),
+  to: onTuesday(to),
+  pour: 'W1',
+  turn: 'W1/A1',
+});
+
+const padFor = (use: Pad['use'], places: number): Pad => ({ code: use, name: use, use, places, reach: null });
+
+const dayOf = (all: readonly Lying[], pads: readonly Pad[]) => {
+  const [day] = padDays(all, pads, ['2026-03-03'], job.timeZone);
+  return [day?.needed, day?.there, day?.over, day?.use];
+};
+
+const holdUntil = (until: string | null) => new Map([['W1', { hold: { until } }]]);
+
+const above = (setA: string): ReturnType<typeof pourOf> =>
+  pourOf({
+    code: 'K2',
+    sides: [
+      { side: 'A', setAt: `2026-03-${setA}`, setH: 4, gangs: [] },
+      { side: 'B', setAt: '2026-03-12T07:00:00-04:00', setH: 3, gangs: [] },
+    ],
+    finishAt: '2026-03-13T12:00:00-04:00',
+  });
+
+const refusedAs = (changes: Partial<typeof firstPlanningSettings>) =>
+  checkPlanningSettings({ ...firstPlanningSettings, ...changes })?.code;
+
+describe('hours of a crane that are free', () => {
   test('eight hours less two of another trade and one lost to wind are three stretches of five hours', () => {
     const bookings = [
       booked('2026-03-03T09:00:00-05:00', '2026-03-03T11:00:00-05:00'),
       booked('2026-03-03T12:00:00-05:00', '2026-03-03T13:00:00-05:00', 'wind'),
     ];
-    expect(on('2026-03-03', bookings)).toEqual(['07:00-09:00', '11:00-12:00', '13:00-15:00']);
+    expect(freeOn('2026-03-03', bookings)).toEqual(['07:00-09:00', '11:00-12:00', '13:00-15:00']);
     expect(minutesIn(freeStretches([crane], bookings, '2026-03-03', job.shifts))).toBe(300);
   });
 
   test('added hours meet the usual ones, and a booking takes them as well', () => {
     const added = booked('2026-03-03T15:00:00-05:00', '2026-03-03T16:30:00-05:00', 'extra');
-    expect(on('2026-03-03', [added])).toEqual(['07:00-16:30']);
+    expect(freeOn('2026-03-03', [added])).toEqual(['07:00-16:30']);
     expect(
-      on('2026-03-03', [added, booked('2026-03-03T14:00:00-05:00', '2026-03-03T16:00:00-05:00')]),
+      freeOn('2026-03-03', [added, booked('2026-03-03T14:00:00-05:00', '2026-03-03T16:00:00-05:00')]),
     ).toEqual(['07:00-14:00', '16:00-16:30']);
   });
 
   test('on a day off the crane stands, on the Saturday it is not there, and the clock change moves nothing', () => {
-    expect(on('2026-03-03', [], { ...job.shifts, off: ['2026-03-03'] })).toEqual([]);
-    expect(on('2026-03-07', [])).toEqual([]);
-    expect(on('2026-03-09', [])).toEqual(['07:00-15:00']);
+    expect(freeOn('2026-03-03', [], { ...job.shifts, off: ['2026-03-03'] })).toEqual([]);
+    expect(freeOn('2026-03-07', [])).toEqual([]);
+    expect(freeOn('2026-03-09', [])).toEqual(['07:00-15:00']);
   });
 });
 
 describe('places on the ground', () => {
-  const at = (time: string): number => msOf(`2026-03-03T${time}:00-05:00`);
-  const lying = (use: Lying['use'], from: string, to: string): Lying => ({
-    use,
-    from: at(from),
-    to: at(to),
-    pour: 'W1',
-    turn: 'W1/A1',
-  });
-  const pad = (use: Pad['use'], places: number): Pad => ({ code: use, name: use, use, places, reach: null });
-  const dayOf = (all: readonly Lying[], pads: readonly Pad[]) => {
-    const [day] = padDays(all, pads, ['2026-03-03'], job.timeZone);
-    return [day?.needed, day?.there, day?.over, day?.use];
-  };
-
   test('two gangs one after the other need one place, two at once need two', () => {
     expect(
-      dayOf([lying('clean', '07:00', '09:00'), lying('clean', '09:00', '11:00')], [pad('both', 1)]),
+      dayOf([lying('clean', '07:00', '09:00'), lying('clean', '09:00', '11:00')], [padFor('both', 1)]),
     ).toEqual([1, 1, 0, 'both']);
     expect(
-      dayOf([lying('clean', '07:00', '09:30'), lying('clean', '09:00', '11:00')], [pad('both', 1)]),
+      dayOf([lying('clean', '07:00', '09:30'), lying('clean', '09:00', '11:00')], [padFor('both', 1)]),
     ).toEqual([2, 1, 1, 'both']);
   });
 
   test('a place for cleaning is none for assembling', () => {
     const all = [lying('assemble', '07:00', '12:00'), lying('assemble', '08:00', '12:00')];
-    expect(dayOf(all, [pad('assemble', 1), pad('clean', 5)])).toEqual([2, 6, 1, 'assemble']);
+    expect(dayOf(all, [padFor('assemble', 1), padFor('clean', 5)])).toEqual([2, 6, 1, 'assemble']);
   });
 });
 
@@ -139,9 +157,8 @@ describe('what a crane reaches', () => {
 describe('a hold', () => {
   const w1 = pourOf();
   const w2 = pourOf({ code: 'W2', finishAt: '2026-03-18T12:00:00-04:00' });
-  const hold = (until: string | null) => new Map([['W1', { hold: { until } }]]);
   const stripOf = (until: string | null): string => {
-    const { times } = turnsFromPours(job, [w1, w2], new Map(), hold(until));
+    const { times } = turnsFromPours(job, [w1, w2], new Map(), holdUntil(until));
     return instantText(times.get('W1')?.stripFrom ?? 0, job.timeZone);
   };
 
@@ -153,7 +170,7 @@ describe('a hold', () => {
   });
 
   test('without an end it outlasts everything else: not before the pieces of the last pour are free', () => {
-    const until = heldUntil([w1, w2], job, hold(null)).get('W1');
+    const until = heldUntil([w1, w2], job, holdUntil(null)).get('W1');
     expect(until).toBe(pourTimes(w2, job).free);
     expect(msOf(stripOf(null))).toBeGreaterThanOrEqual(until ?? Infinity);
   });
@@ -161,15 +178,6 @@ describe('a hold', () => {
 
 describe('a storey on another', () => {
   const below = pourOf({ code: 'K1', finishAt: '2026-03-04T12:00:00-05:00' });
-  const above = (setA: string): ReturnType<typeof pourOf> =>
-    pourOf({
-      code: 'K2',
-      sides: [
-        { side: 'A', setAt: `2026-03-${setA}`, setH: 4, gangs: [] },
-        { side: 'B', setAt: '2026-03-12T07:00:00-04:00', setH: 3, gangs: [] },
-      ],
-      finishAt: '2026-03-13T12:00:00-04:00',
-    });
   const found = (setA: string, loose: string[] = ['WB']) =>
     enteredFindings(
       job,
@@ -199,11 +207,9 @@ describe('a storey on another', () => {
 test('settings that contradict themselves are refused by name', () => {
   const rate = { step: 'set' as const, unit: 'h/ft2' as const, personHours: 1, owner: 'a', source: null };
   const pad = { code: 'N', name: 'N', use: 'both' as const, places: 1, reach: null };
-  const code = (changes: Partial<typeof firstPlanningSettings>) =>
-    checkPlanningSettings({ ...firstPlanningSettings, ...changes })?.code;
-  expect(code({})).toBeUndefined();
-  expect(code({ labourRates: [rate, { ...rate, owner: 'b' }] })).toBe('rate-twice');
-  expect(code({ cranes: [{ ...crane, end: '07:00' }] })).toBe('crane-without-hours');
-  expect(code({ cranes: [{ ...crane, days: [] }] })).toBe('crane-without-days');
-  expect(code({ pads: [pad, pad] })).toBe('pad-twice');
+  expect(refusedAs({})).toBeUndefined();
+  expect(refusedAs({ labourRates: [rate, { ...rate, owner: 'b' }] })).toBe('rate-twice');
+  expect(refusedAs({ cranes: [{ ...crane, end: '07:00' }] })).toBe('crane-without-hours');
+  expect(refusedAs({ cranes: [{ ...crane, days: [] }] })).toBe('crane-without-days');
+  expect(refusedAs({ pads: [pad, pad] })).toBe('pad-twice');
 });

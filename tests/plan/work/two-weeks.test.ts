@@ -124,8 +124,9 @@ describe('the two-week case', () => {
   });
 });
 
+const one = (areaFt2: bigint): GangSizes => ({ ...sizes, areaNm2: () => areaFt2 * ft2 });
+
 describe('labour by rates', () => {
-  const one = (areaFt2: bigint): GangSizes => ({ ...sizes, areaNm2: () => areaFt2 * ft2 });
   const strip: Pick<Work, 'kind' | 'designs' | 'turns'> = { kind: 'strip', designs: ['X'], turns: ['X/A1'] };
 
   test('2,222 sq ft at 0.28 h are 622 h, and 500 sq ft stripped at 0.020 h are 10 h', () => {
@@ -190,15 +191,16 @@ describe('labour by rates', () => {
   });
 });
 
+const turn = (id: string, from: number, to: number): PourTurn => ({
+  id,
+  pour: id.slice(0, 2),
+  side: 'A',
+  design: 'GA',
+  from,
+  to,
+});
+
 describe('a gang from wall to wall', () => {
-  const turn = (id: string, from: number, to: number): PourTurn => ({
-    id,
-    pour: id.slice(0, 2),
-    side: 'A',
-    design: 'GA',
-    from,
-    to,
-  });
   const turns = [
     turn('W1/A1', at(1, '07:00'), at(3, '10:00')),
     turn('W2/A1', at(3, '12:00'), at(4, '10:00')),
