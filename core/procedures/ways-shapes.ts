@@ -17,6 +17,9 @@ const wholePlan = z.strictObject({
   gangs: z.int(),
 });
 
+/** A day that asks more than there is, and more than it did: hours of people and minutes of cranes too much; 0: none. */
+export const overDay = z.strictObject({ date, crewHours: z.number(), craneMinutes: z.number() });
+
 const kind = z.enum(['hire', 'slip', 'gang', 'strip', 'transfer', 'design', 'two-together']);
 
 export const way = z.strictObject({
@@ -36,6 +39,7 @@ export const way = z.strictObject({
   movesClash: z.boolean(),
   /** Told instructions that it changes and the plan as it is does not. */
   changedTold: z.int(),
+  overDays: z.array(overDay),
   /** Strips at another criterion, for a named person to approve. */
   approval: z.array(z.strictObject({ pour: code, hoursBefore: z.number(), hours: z.number() })),
   /** The last day on which the pieces can be ordered, and whether that is over; null where nothing is hired. */

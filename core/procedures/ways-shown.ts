@@ -1,20 +1,23 @@
 // Trials that helped, with cost and side effects over the whole plan, in their order: those that only move the clash after
 // those that do not, pieces that cannot be hired before money, then the cheapest.
-import { shortfallFacts } from '../plan/shortfall-facts.ts';
 import { moreShort } from '../plan/ways/short-in.ts';
 import type { JobFacts } from './job-facts.ts';
 import type { PlanAnswer } from '../plan/contract.ts';
+import { loadsOf } from './changed-days.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
 import { changedTold, shownCost, shownShortfalls } from './shown-plan.ts';
+import { planJob } from './job-plan.ts';
 import { plannedCentsOf } from './planned-cents.ts';
 import { orderBy } from './ways-hire.ts';
+import { overDays } from './ways-over.ts';
+import { rememberPlan } from './remembered-plans.ts';
 import type { Way } from './ways-shapes.ts';
 import type { Trial, WaysQuestion } from './ways-trial.ts';
 
 export function rankedWays(question: WaysQuestion, trials: readonly Trial[]): Way[] {
   const { plan } = question;
-  const before = { shortfalls: shownShortfalls(plan), told: changedTold(plan).length };
-  const figures = figuresOf(plan.facts, plan.answer, before.told);
+  const before = { shortfalls: shownShortfalls(plan), loads: loadsOf(plan) };
+  const figures = figuresOf(plan.facts, plan.answer, changedTold(plan).length);
   const known = new Set<string>();
   return trials
     .flatMap((trial) => {
@@ -32,17 +35,19 @@ export function rankedWays(question: WaysQuestion, trials: readonly Trial[]): Wa
     .map((way, place) => ({ ...way, id: String(place + 1) }));
 }
 
-function shownWay(
-  question: WaysQuestion,
-  trial: Trial,
-  was: { readonly shortfalls: ReturnType<typeof shownShortfalls>; readonly told: number },
-  before: Way['before'],
-): Way {
-  const { candidate, facts, turnsOf, input, answer } = trial;
-  const short = shortfallFacts(input, answer, facts.job.timeZone);
-  if (!short.ok) throw new Error(short.error.message);
-  const shortfalls = shownShortfalls({ facts, turnsOf, shortfalls: short.value });
-  const after = figuresOf(facts, answer, changedTold({ facts, input, answer }).length);
+interface Before {
+  readonly shortfalls: ReturnType<typeof shownShortfalls>;
+  readonly loads: ReturnType<typeof loadsOf>;
+}
+
+function shownWay(question: WaysQuestion, trial: Trial, was: Before, before: Way['before']): Way {
+  const { candidate, facts, input, answer } = trial;
+  // Planned already: in full it is described, and at hand where the way is applied.
+  rememberPlan(input, { ok: true, value: answer });
+  const planned = planJob(facts);
+  if (!planned.ok) throw new Error(planned.error.message);
+  const shortfalls = shownShortfalls(planned.value);
+  const after = figuresOf(facts, answer, changedTold(planned.value).length);
   return {
     id: '',
     kind: candidate.kind,
@@ -54,6 +59,7 @@ function shownWay(
     ...compareShortfalls(was.shortfalls, shortfalls),
     movesClash: moreShort(was.shortfalls, shortfalls).length > 0,
     changedTold: after.changedTold - before.changedTold,
+    overDays: overDays(was.loads, planned.value),
     approval: candidate.changes.flatMap((change) =>
       change.kind === 'strip'
         ? [

@@ -60,7 +60,7 @@ export function tryOut({ plan, shortfall }: WaysQuestion, candidate: Candidate):
   const asked = jobPlanInput(facts, turnsOf);
   // A fixed choice that no plan can obey would be left out, and the change with it.
   if (asked.findings.length > plan.findings.filter(({ rule }) => rule === 'fixed-choice').length) return null;
-  const planned = planReuse(asked.input, () => 0);
+  const planned = planReuse(asked.input, () => performance.now());
   if (!planned.ok) return null;
   return {
     candidate,

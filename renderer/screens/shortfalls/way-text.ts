@@ -23,6 +23,10 @@ export function effectWords(way: Way): readonly string[] {
     ...(way.movesClash ? ['Moves the clash: other pieces, or other days, are short instead.'] : []),
     ...(unmet === '' ? [] : [unmet]),
     ...(gone > 0 ? [`${gone} other ${gone === 1 ? 'shortfall goes' : 'shortfalls go'} too`] : []),
+    ...way.overDays.slice(0, mostDays).map(overWords),
+    ...(way.overDays.length > mostDays
+      ? [`and ${way.overDays.length - mostDays} more days with too much work`]
+      : []),
     way.changedTold === 0
       ? 'no told instruction changes'
       : way.changedTold > 0
@@ -39,4 +43,14 @@ export function orderWords(way: Way): string {
   if (way.order === null) return '';
   const by = dateWords(way.order.by);
   return way.order.isOver ? `To be ordered by ${by}: that is over.` : `Order by ${by} at the latest.`;
+}
+
+const mostDays = 2;
+
+function overWords({ date, crewHours, craneMinutes }: Way['overDays'][number]): string {
+  const parts = [
+    ...(crewHours === 0 ? [] : [`${crewHours} crew hours`]),
+    ...(craneMinutes === 0 ? [] : [`${craneMinutes} crane minutes`]),
+  ];
+  return `${dateWords(date)}: ${parts.join(' and ')} too many`;
 }
