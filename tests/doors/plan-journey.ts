@@ -5,6 +5,9 @@ import type { Locator, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import { goToScreen } from './go-to-screen.ts';
 
+/** The core answers one question after another: a command may wait behind a long one. */
+const patient = { timeout: 20_000 };
+
 const pane = (page: Page, name: string | RegExp): Locator => page.getByRole('complementary', { name });
 const banner = (page: Page): Locator => page.getByRole('banner');
 
@@ -42,7 +45,7 @@ export async function typesADayLater(page: Page): Promise<void> {
   await page.keyboard.press('Enter');
   await change.getByText('Kept.').waitFor();
   await change.getByRole('button', { name: 'Leave as it was' }).click();
-  await expect.poll(() => change.count()).toBe(0);
+  await expect.poll(() => change.count(), patient).toBe(0);
   expect(await planCost(page)).toBe(before);
 }
 
@@ -80,9 +83,9 @@ export async function takesTheSecondWayOut(page: Page): Promise<void> {
   const ways = shortfall.getByRole('region', { name: 'Ways out' }).getByRole('listitem');
   const second = ways.filter({ has: page.getByRole('button', { name: /^Apply: /u }) }).nth(1);
   await second.getByRole('button', { name: /^Apply: /u }).click();
-  await expect.poll(() => short.count()).toBe(many - 1);
+  await expect.poll(() => short.count(), patient).toBe(many - 1);
   await undo(page);
-  await expect.poll(() => short.count()).toBe(many);
+  await expect.poll(() => short.count(), patient).toBe(many);
   await goToScreen(page, '/board');
   expect(await planCost(page)).toBe(before);
 }
@@ -108,9 +111,9 @@ export async function looksForABetterPlan(page: Page): Promise<void> {
   await better.getByText(/^(Stopped|Done) after \d+ s/u).waitFor();
   expect(await planCost(page)).toBeLessThanOrEqual(before);
   await undo(page);
-  await expect.poll(() => planCost(page)).toBe(before);
+  await expect.poll(() => planCost(page), patient).toBe(before);
   await page.keyboard.press('Escape');
-  await expect.poll(() => better.count()).toBe(0);
+  await expect.poll(() => better.count(), patient).toBe(0);
 }
 
 /** Asks of a re-ganged gang why, fixes what it could do otherwise, reads what that costs, and releases it. */
@@ -133,7 +136,7 @@ export async function asksWhy(page: Page): Promise<void> {
   expect(await planCost(page)).toBe(before + Math.round(Number(cost) * 100));
   await gang.getByRole('button', { name: 'Release', exact: true }).click();
   await gang.getByText('re-ganged from GB of P05').waitFor();
-  await expect.poll(() => planCost(page)).toBe(before);
+  await expect.poll(() => planCost(page), patient).toBe(before);
 }
 
 /** Ends Tuesday 3 March: all of it happened but one step, which goes on to the next shift with its reason. */
@@ -144,11 +147,11 @@ export async function endsTheDay(page: Page): Promise<void> {
   const ticks = list.getByRole('checkbox');
   const many = await ticks.count();
   expect(many).toBeGreaterThan(2);
-  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count()).toBe(many);
+  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count(), patient).toBe(many);
   // The last of them did not: one key says why.
   await ticks.last().focus();
   await page.keyboard.press('1');
-  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count()).toBe(many - 1);
+  await expect.poll(() => list.getByRole('checkbox', { checked: true }).count(), patient).toBe(many - 1);
   await page.getByRole('button', { name: 'End Tue 3 Mar' }).click();
   await page.getByText(/^ended .* by /u).waitFor();
   await page.getByRole('button', { name: 'Correct Tue 3 Mar' }).waitFor();
