@@ -2,7 +2,8 @@
 import { z } from 'zod';
 import { boardDay } from './board-read.ts';
 import type { JobPlan } from './job-plan.ts';
-import { shownDays } from './shown-board.ts';
+import { planDates } from './job-work.ts';
+import { workByDate } from './shown-work.ts';
 
 const load = boardDay.pick({
   crewHoursNeeded: true,
@@ -21,8 +22,9 @@ export const changedDay = z.strictObject({
   after: load.nullable(),
 });
 
-export function changedDays(before: JobPlan, after: JobPlan): z.input<typeof changedDay>[] {
-  const [was, is] = [loadsOf(before), loadsOf(after)];
+export type Loads = ReadonlyMap<string, Load>;
+
+export function changedDays(was: Loads, is: Loads): z.input<typeof changedDay>[] {
   return [...new Set([...was.keys(), ...is.keys()])]
     .sort()
     .map((date) => ({ date, before: was.get(date) ?? null, after: is.get(date) ?? null }))
@@ -30,8 +32,9 @@ export function changedDays(before: JobPlan, after: JobPlan): z.input<typeof cha
     .filter((day) => needsSomething(day.before) || needsSomething(day.after));
 }
 
-export function loadsOf(plan: JobPlan): ReadonlyMap<string, Load> {
-  return new Map(shownDays(plan, []).map((day) => [day.date, loadOf(day)]));
+export function loadsOf(plan: JobPlan): Loads {
+  const work = workByDate(plan);
+  return new Map(planDates(plan).map((date) => [date, loadOf(work(date))]));
 }
 
 function loadOf(day: Load): Load {

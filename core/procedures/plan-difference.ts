@@ -6,7 +6,7 @@ import type { PlanChange } from '../plan/plan-changes.ts';
 import { choiceTurns, turnsOfChoice } from './choice-shapes.ts';
 import { callsFor } from './calls-for.ts';
 import { compareShortfalls } from './compare-shortfalls.ts';
-import { changedDay, changedDays } from './changed-days.ts';
+import { changedDay, changedDays, type Loads, loadsOf } from './changed-days.ts';
 import { changedPour, changedPours } from './changed-pours.ts';
 import { findingsOfPour, foundFrom } from './findings-of-pour.ts';
 import type { JobPlan } from './job-plan.ts';
@@ -14,7 +14,7 @@ import { isNear } from './near-pours.ts';
 import { heldLonger, rerouted } from './other-ways.ts';
 import { plannedCentsOf } from './planned-cents.ts';
 import { code, date, finding, instant, shortfall } from './shapes.ts';
-import { changedTold, type shownPlan } from './shown-plan.ts';
+import { changedTold, shownPlan } from './shown-plan.ts';
 
 export type Shown = ReturnType<typeof shownPlan>;
 
@@ -58,6 +58,11 @@ export const planDifference = {
 export interface Compared {
   readonly plan: JobPlan;
   readonly shown: Shown;
+  readonly loads: Loads;
+}
+
+export function comparedOf(plan: JobPlan): Compared {
+  return { plan, shown: shownPlan(plan), loads: loadsOf(plan) };
 }
 
 /** @param changes what makes the second plan out of the first, where that is known */
@@ -68,9 +73,9 @@ export function differenceOf(before: Compared, after: Compared, changes: readonl
   return {
     ...compareShortfalls(before.shown.shortfalls, after.shown.shortfalls),
     costChangeCents: cost,
-    allChangeCents: cost + plannedCents(after.plan) - plannedCents(before.plan),
+    allChangeCents: cost + plannedCentsOf(after.plan.facts) - plannedCentsOf(before.plan.facts),
     pours,
-    days: changedDays(before.plan, after.plan),
+    days: changedDays(before.loads, after.loads),
     toldChanged: toldOnlyIn(after.plan, before.plan, before.plan),
     toldAgain: toldOnlyIn(before.plan, after.plan, after.plan),
     rerouted: rerouted(before.shown.turns, after.shown.turns),
@@ -78,11 +83,6 @@ export function differenceOf(before: Compared, after: Compared, changes: readonl
     call: callsFor(before.plan, touched, changes),
     findings: findingsOf(before.plan, after.plan, touched),
   };
-}
-
-/** The hire, trucks and so on of pieces that are planned to come. */
-export function plannedCents({ facts }: JobPlan): number {
-  return plannedCentsOf(facts);
 }
 
 function poursOf(change: PlanChange): readonly string[] {

@@ -1,9 +1,8 @@
 // A whole plan in its chief figures: what it costs part by part, how much could still be saved, what is short, how many
 // gangs it uses, and the days that need most of crew and crane.
 import { z } from 'zod';
-import { loadsOf } from './changed-days.ts';
-import type { JobPlan } from './job-plan.ts';
-import { plannedCents, type Shown } from './plan-difference.ts';
+import type { Compared } from './plan-difference.ts';
+import { plannedCentsOf } from './planned-cents.ts';
 import { cost, date, shortfall } from './shapes.ts';
 
 const peak = z.strictObject({ date, needed: z.number(), there: z.number() });
@@ -28,9 +27,9 @@ export const planSummary = z.strictObject({
   cranePeak: peak.nullable(),
 });
 
-export function summaryOf(plan: JobPlan, shown: Shown): z.input<typeof planSummary> {
-  const planned = plannedCents(plan);
-  const loads = [...loadsOf(plan)];
+export function summaryOf({ plan, shown, loads: byDate }: Compared): z.input<typeof planSummary> {
+  const planned = plannedCentsOf(plan.facts);
+  const loads = [...byDate];
   return {
     cost: shown.cost,
     boundCents: shown.boundCents,

@@ -5,9 +5,8 @@ import { workedDayFrom } from '../plan/working-days.ts';
 import { asData } from './as-data.ts';
 import { found } from './by-code.ts';
 import type { JobPlan } from './job-plan.ts';
-import { differenceOf, type Shown } from './plan-difference.ts';
+import { comparedOf, differenceOf, type Shown } from './plan-difference.ts';
 import { summaryOf } from './plan-summary.ts';
-import { shownPlan } from './shown-plan.ts';
 import { shownTimes } from './shown-times.ts';
 
 type ShownStep = Shown['steps'][number];
@@ -15,18 +14,18 @@ type Move = Extract<PlanChange, { kind: 'move' }>;
 
 /** @param today the date from which the near steps are compared, YYYY-MM-DD */
 export function shownWhatif(before: JobPlan, after: JobPlan, changes: readonly PlanChange[], today: string) {
-  const [shownBefore, shownAfter] = [shownPlan(before), shownPlan(after)];
+  const [was, is] = [comparedOf(before), comparedOf(after)];
   const nearEnd = nextWorkingDate(before, today);
   const near = (step: ShownStep): boolean => step.date >= today && step.date <= nearEnd;
   return {
     moves: changes.filter(isMove).flatMap((move) => shownMove(before, after, move)),
     changes: changes.map((each) => asData(each)),
-    before: summaryOf(before, shownBefore),
-    after: summaryOf(after, shownAfter),
+    before: summaryOf(was),
+    after: summaryOf(is),
     today,
-    droppedSteps: without(shownBefore.steps.filter(near), shownAfter.steps),
-    addedSteps: without(shownAfter.steps.filter(near), shownBefore.steps),
-    ...differenceOf({ plan: before, shown: shownBefore }, { plan: after, shown: shownAfter }, changes),
+    droppedSteps: without(was.shown.steps.filter(near), is.shown.steps),
+    addedSteps: without(is.shown.steps.filter(near), was.shown.steps),
+    ...differenceOf(was, is, changes),
   };
 }
 

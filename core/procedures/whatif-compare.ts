@@ -9,11 +9,10 @@ import { factsOf } from './job-facts.ts';
 import { planJob } from './job-plan.ts';
 import { type JobSource, readJobSource } from './job-source.ts';
 import { unknownWhatif } from './kept-whatif.ts';
-import { type Compared, differenceOf, planDifference } from './plan-difference.ts';
+import { type Compared, comparedOf, differenceOf, planDifference } from './plan-difference.ts';
 import { planSummary, summaryOf } from './plan-summary.ts';
 import { query } from './procedure.ts';
 import { code, instant } from './shapes.ts';
-import { shownPlan } from './shown-plan.ts';
 
 const side = z.union([
   z.literal('now'),
@@ -87,11 +86,11 @@ function planned(source: JobSource, { changes }: ReadSide, field: string): Answe
   const changed = changedSource(source, changes);
   if (!changed.ok) return { ok: false, error: { ...changed.error, field } };
   const plan = planJob(factsOf(changed.value));
-  return plan.ok ? answer({ plan: plan.value, shown: shownPlan(plan.value) }) : plan;
+  return plan.ok ? answer(comparedOf(plan.value)) : plan;
 }
 
-function shown({ kept, name, changes }: ReadSide, { plan, shown: of }: Compared) {
-  return { kept, name, changes: changes.map((each) => asData(each)), summary: summaryOf(plan, of) };
+function shown({ kept, name, changes }: ReadSide, compared: Compared) {
+  return { kept, name, changes: changes.map((each) => asData(each)), summary: summaryOf(compared) };
 }
 
 function shortOf({ shown: one }: Compared, { shown: other }: Compared) {
