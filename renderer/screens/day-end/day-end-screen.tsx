@@ -58,7 +58,7 @@ function DayHead(props: { readonly day: DayRead; readonly time: (at: string) => 
   return (
     <header className="screen-head day-head">
       <h1>End of {dateWords(day.date)}</h1>
-      <nav className="day-days" aria-label="Days">
+      <nav className="day-days off-paper" aria-label="Days">
         {day.before === null ? null : <Link href={addressOf(day.before)}>← {dateWords(day.before)}</Link>}
         {day.after === null ? null : <Link href={addressOf(day.after)}>{dateWords(day.after)} →</Link>}
         <Link href={paperSheetAddress('day', `${job.code}@${day.date}`)}>Day sheet</Link>

@@ -14,7 +14,8 @@ import { SavePdf } from './save-pdf.tsx';
 export function PaperSheetScreen(props: { readonly kind: PaperSheetKind; readonly id: string }): ReactNode {
   const { kind, id } = props;
   return kind === 'week' || kind === 'day' ? (
-    <DaysSheet kind={kind} id={id} />
+    // Not the sheet of another day while this one is laid out.
+    <DaysSheet key={`${kind} ${id}`} kind={kind} id={id} />
   ) : (
     <OnePaper kind={kind} id={id} />
   );
