@@ -24,9 +24,7 @@ export function effectWords(way: Way): readonly string[] {
     ...(unmet === '' ? [] : [unmet]),
     ...(gone > 0 ? [`${gone} other ${gone === 1 ? 'shortfall goes' : 'shortfalls go'} too`] : []),
     ...way.overDays.slice(0, mostDays).map(overWords),
-    ...(way.overDays.length > mostDays
-      ? [`and ${way.overDays.length - mostDays} more days with too much work`]
-      : []),
+    ...moreDays(way.overDays.length - mostDays),
     way.changedTold === 0
       ? 'no told instruction changes'
       : way.changedTold > 0
@@ -53,4 +51,9 @@ function overWords({ date, crewHours, craneMinutes }: Way['overDays'][number]): 
     ...(craneMinutes === 0 ? [] : [`${craneMinutes} crane minutes`]),
   ];
   return `${dateWords(date)}: ${parts.join(' and ')} too many`;
+}
+
+function moreDays(count: number): readonly string[] {
+  if (count <= 0) return [];
+  return [`and ${count} more ${count === 1 ? 'day' : 'days'} with too much work`];
 }

@@ -69,8 +69,8 @@ function Found(props: {
       )}
       <WhyNone tried={found.tried} isOpen={found.ways.length === 0} />
       <p className="soft ways-rule">
-        What a way costs is the whole plan with it less the whole plan without, in which this
-        shortfall&rsquo;s hire by the day is not counted: what hiring costs is the first way&rsquo;s own cost.
+        The plan pays this shortfall&rsquo;s hire by the day already. A way&rsquo;s cost is the whole plan
+        with it, less the whole plan without it and without that hire.
       </p>
     </>
   );
