@@ -37,7 +37,7 @@ async function* coreLines(file: string, reference: number): AsyncGenerator<Bench
   const times = await callTimes(file, largeJob);
   yield { what: 'core: board.read, the first of the process', value: ms(times.firstBoard) };
   yield* withRatio('core: board.read, median when warm', times.board, reference, 'under 150 ms');
-  yield* withRatio('core: plan.whatif of a move not asked before', times.whatif, reference, 'under 150 ms');
+  yield* withRatio('core: plan.whatif of a move not asked before', times.whatif, reference, 'under 200 ms');
   yield* withRatio('core: curve.read, median when warm', times.curve, reference);
 }
 
