@@ -16,6 +16,11 @@ const opened: readonly { readonly name: string; readonly address: string; readon
   { name: 'a move proposed', address: '/board', open: proposeMove },
   { name: 'the ways of a gang', address: '/board?pour=P09&gang=P09/B2', open: askWhy },
   { name: 'a better plan found', address: '/board?pane=better', open: lookForBetter },
+  {
+    name: 'the ways out of a shortfall',
+    address: '/shortfalls?short=LK%402026-03-13T07%3A00%3A00-04%3A00',
+    open: findWays,
+  },
   { name: 'the palette', address: '/board', open: (page) => page.locator('body').press('Control+k') },
   { name: 'a design', address: '/designs/GC', open: async () => undefined },
   { name: 'a movement booked', address: '/yard', open: openBooking },
@@ -40,6 +45,10 @@ async function askDates(page: Page): Promise<void> {
     .or(page.getByText('The date it has now.'))
     .first()
     .waitFor();
+}
+
+async function findWays(page: Page): Promise<void> {
+  await page.getByRole('button', { name: /^Apply: Hire/u }).waitFor();
 }
 
 async function proposeMove(page: Page): Promise<void> {
