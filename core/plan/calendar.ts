@@ -76,9 +76,11 @@ export function calendarOf(shifts: Shifts | undefined, scale: Scale = millisecon
       reach(from, 2);
       const { starts, ends } = reach(to, 2);
       const found: ShiftInterval[] = [];
-      for (const [index, start] of starts.entries()) {
+      for (let index = Math.max(0, lastAtOrBefore(starts, from)); index < starts.length; index += 1) {
+        const start = starts[index] ?? to;
         const end = ends[index] ?? start;
-        if (start < to && end > from) found.push({ from: start, to: end });
+        if (start >= to) break;
+        if (end > from) found.push({ from: start, to: end });
       }
       return found;
     },

@@ -23,8 +23,14 @@ export function dateOfDay(day: number): string {
 
 /** The day number of `YYYY-MM-DD`; the text must be a date. */
 export function dayOfDate(date: string): number {
-  return epoch.until(Temporal.PlainDate.from(date), { largestUnit: 'days' }).days;
+  const known = dayNumbers.get(date);
+  if (known !== undefined) return known;
+  const day = epoch.until(Temporal.PlainDate.from(date), { largestUnit: 'days' }).days;
+  dayNumbers.set(date, day);
+  return day;
 }
+
+const dayNumbers = new Map<string, number>();
 
 /** 1 is Monday ... 7 is Sunday; day 0, 1970-01-01, was a Thursday. */
 export function weekdayOfDay(day: number): number {

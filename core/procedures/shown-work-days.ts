@@ -3,6 +3,7 @@ import { shiftsBetween } from '../plan/calendar.ts';
 import { dayOfDate } from '../plan/days.ts';
 import { instantText, zoneOf } from '../plan/local-time.ts';
 import type { CraneDay } from '../plan/work/crane-days.ts';
+import type { StepLabour } from '../plan/work/labour.ts';
 import type { PadDay } from '../plan/work/pads.ts';
 import { asData } from './as-data.ts';
 import type { JobPlan } from './job-plan.ts';
@@ -27,14 +28,23 @@ export function shownWorkDays(plan: JobPlan) {
       crew: {
         needed: hoursNeeded,
         there: hoursThere,
-        steps: (labourOn.get(date) ?? []).map(({ step, pour, toPour, personHours, rate }) =>
-          asData({ step, pour, toPour, personHours, rate }),
-        ),
+        steps: joined(labourOn.get(date) ?? []),
       },
       cranes: (cranesOn.get(date) ?? []).map((each) => shownCrane(each, text)),
       pads: shownPads(padsOn.get(date)),
       overloads: overloads.filter((each) => each.date === date).map(({ id }) => id),
     };
+  });
+}
+
+/** Like steps of one pour are one line. */
+function joined(labour: readonly StepLabour[]) {
+  const alike = Map.groupBy(labour, ({ step, pour, toPour }) => JSON.stringify([step, pour, toPour]));
+  return [...alike.values()].flatMap(([first, ...rest]) => {
+    if (first === undefined) return [];
+    const { step, pour, toPour, rate } = first;
+    const personHours = rest.reduce((sum, each) => sum + each.personHours, first.personHours);
+    return [asData({ step, pour, toPour, personHours, rate })];
   });
 }
 

@@ -29,6 +29,8 @@ export function EntryList(props: {
   /** What is wrong with it, or null where it was kept. */
   readonly onAdd: (typed: Readonly<Record<string, string>>) => Promise<WrongField | null>;
   readonly onTakeOut: (index: number) => unknown;
+  /** What the button says; Add where it is left out. */
+  readonly addWord?: string;
 }): ReactNode {
   const { title, lines, fields } = props;
   const first = Object.fromEntries(fields.map(({ name, options }) => [name, options?.[0]?.[0] ?? '']));
@@ -95,7 +97,7 @@ export function EntryList(props: {
             ) : null}
           </label>
         ))}
-        <button type="submit">Add</button>
+        <button type="submit">{props.addWord ?? 'Add'}</button>
       </form>
     </section>
   );

@@ -122,6 +122,7 @@ function HoldPart({ given, words, save }: PartProps & { readonly words: TimeWord
         { name: 'until', label: 'Until', placeholder: '9 Mar 8:00' },
       ]}
       onAdd={add}
+      addWord="Hold it"
       onTakeOut={() => save({ hold: null }, 'take the hold off')}
     />
   );
@@ -154,6 +155,7 @@ function ReachPart({ given, save }: PartProps): ReactNode {
         { name: 'radius', label: 'Radius', placeholder: length(28_041_600_000) },
       ]}
       onAdd={add}
+      addWord="Set"
       onTakeOut={() => save({ reach: null }, 'take the reach out')}
     />
   );
@@ -191,6 +193,7 @@ function StoreyPart({ given, save }: PartProps): ReactNode {
         { name: 'hours', label: 'Strong after, hours', placeholder: '72' },
       ]}
       onAdd={add}
+      addWord="Set"
       onTakeOut={() => save({ standsOn: null }, 'stands on its own')}
     />
   );

@@ -15,7 +15,7 @@ export function SettingsView(props: { readonly readOnly: boolean }): ReactNode {
   if (edit === null) return <Waiting what="Reading the settings …" />;
   const { settings, entered, currency } = edit.planning;
   return (
-    <fieldset className="screen-body work-settings" disabled={props.readOnly || edit.busy}>
+    <fieldset className="pane work-settings" disabled={props.readOnly || edit.busy}>
       <legend className="work-legend">
         {entered
           ? 'As set for this job'
