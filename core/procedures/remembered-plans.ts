@@ -4,7 +4,7 @@ import type { Answer } from '../answer.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { planReuse } from '../plan/plan-reuse.ts';
 
-const most = 8;
+const most = 40;
 const remembered = new Map<string, Answer<PlanAnswer>>();
 
 export function planOf(input: PlanInput): Answer<PlanAnswer> {
