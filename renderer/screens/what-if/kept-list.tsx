@@ -52,7 +52,10 @@ export function KeptList(props: {
             <li key={each.id}>
               <b>{each.name}</b>{' '}
               <span className="soft">
-                {changeWords(each.changes, names)} · {each.who}, {words.full(each.madeAt)}
+                {changeWords(each.changes, names) === each.name
+                  ? ''
+                  : `${changeWords(each.changes, names)} · `}
+                {each.who}, {words.full(each.madeAt)}
               </span>
               {each.whyNot === null ? null : (
                 <span className="caution-word-ink"> Not possible any more: {each.whyNot}</span>

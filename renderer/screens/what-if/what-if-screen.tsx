@@ -101,7 +101,8 @@ function WhatIf({ board }: { readonly board: Output<'board.read'> }): ReactNode 
           ) : compared.data === undefined ? (
             <Waiting what="Planning both …" />
           ) : (
-            <div aria-busy={compared.isPlaceholderData} className={compared.isPlaceholderData ? 'waits' : ''}>
+            <div aria-busy={compared.isPlaceholderData}>
+              {compared.isPlaceholderData ? <output className="soft">Planning both …</output> : null}
               <Compared
                 comparison={compared.data}
                 says={says}
