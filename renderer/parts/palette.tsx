@@ -16,7 +16,8 @@ import { useCore } from '../client/core.tsx';
 import type { Job } from './job.tsx';
 import { useActions } from './palette-actions.ts';
 import { finds, type PaletteItem } from './palette-items.ts';
-import { screens } from './screens.ts';
+import { paperSheetAddress, paperSheets } from './paper-sheets.ts';
+import { screens, screensBeside } from './screens.ts';
 import { sheetAddress, sheetKinds, sheetName } from './sheet-address.ts';
 import { useWindowKeys } from './window-keys.ts';
 
@@ -44,6 +45,15 @@ export function Palette(props: { readonly job: Job | null }): ReactNode {
   );
 }
 
+/** The sheets of the job that are asked for by its name alone. */
+function sheetsOf(job: Job | null) {
+  if (job === null) return [];
+  return (['week', 'day'] as const).map((kind) => {
+    const path = paperSheetAddress(kind, job.code);
+    return { id: path, path, name: paperSheets[kind].name, what: 'sheet' };
+  });
+}
+
 function PaletteList(props: { readonly job: Job | null; readonly onDone: () => void }): ReactNode {
   const [, navigate] = useLocation();
   const [typed, setTyped] = useState('');
@@ -51,16 +61,17 @@ function PaletteList(props: { readonly job: Job | null; readonly onDone: () => v
   const actions = useActions();
   const items = useMemo<readonly PaletteItem[]>(
     () => [
-      ...screens.map((screen) => ({
+      ...[...screens, ...screensBeside].map((screen) => ({
         id: screen.path,
         name: screen.name,
         what: 'screen',
         run: () => navigate(screen.path),
       })),
+      ...sheetsOf(props.job).map((one) => ({ ...one, run: () => navigate(one.path) })),
       ...actions,
       ...found.map((one) => ({ ...one, run: () => navigate(one.path) })),
     ],
-    [actions, found, navigate],
+    [actions, found, navigate, props.job],
   );
   const shown = useMemo(() => items.filter((item) => finds(typed, item)).slice(0, 60), [items, typed]);
   return (

@@ -8,3 +8,6 @@ export const screens = [
   { path: '/rules', name: 'Rules' },
   { path: '/book', name: 'Book' },
 ] as const;
+
+/** Those that stand beside another one: found by name, not along the top. */
+export const screensBeside = [{ path: '/board/day-end', name: 'Day’s end' }] as const;
