@@ -9,7 +9,7 @@ import { screenRoutes } from './screen-routes.ts';
 const paperPx = 1200;
 /** "Wed 11 Mar 2026 07:00", on sheets with the name behind it. */
 const printedAt = /^\w{3} \d+ \w{3} \d{4} \d\d:\d\d(?: by tester)?$/u;
-const deciding = ['board', 'day-end', 'shortfalls', 'design', 'design-on-side', 'pours', 'pour'];
+const deciding = ['board', 'what-if', 'day-end', 'shortfalls', 'design', 'design-on-side', 'pours', 'pour'];
 
 describe('printing', () => {
   doorTest(
