@@ -96,6 +96,18 @@ describe('A what-if', () => {
     expect(asked.call).toMatchObject([{ who: 'H1', about: '60 LK', pour: null, promised: '2026-03-09' }]);
   });
 
+  test('has the phone number of everybody to call of whom the job has one, however the name is written', async () => {
+    const { settings } = await host.ask('planning.read', { job });
+    const calls = (await whatif(later('P08', 1))).call;
+    const [first, ...others] = [...new Set(calls.map(({ who }) => who))];
+    expect(others.length).toBeGreaterThan(1);
+    const phones = [{ who: ` ${first?.toUpperCase()}`, phone: '555-0101' }];
+    await host.ask('planning.save', { commandId: newId(), job, settings: { ...settings, phones } });
+    for (const { who, phone } of (await whatif(later('P08', 1))).call)
+      expect(phone).toBe(who === first ? '555-0101' : null);
+    await host.ask('planning.save', { commandId: newId(), job, settings });
+  });
+
   test('a delivery that comes later is called about at whoever sends it', async () => {
     const { notes } = await host.ask('note.list', {});
     const note = notes.find(({ state, kind }) => state === 'draft' && kind === 'delivery');
