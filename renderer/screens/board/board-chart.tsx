@@ -1,6 +1,7 @@
 // The chart of the board: days along the top, a row a pour or a gang, and under them the crew, what is short
 // and the curve of a component. What does not follow a proposed move is not drawn again for it.
 import { type CSSProperties, memo, type ReactNode, useMemo, useRef } from 'react';
+import { Button } from 'react-aria-components';
 import { ComponentChoice } from '../../parts/component-choice.tsx';
 import { Empty } from '../../parts/notes.tsx';
 import { useIsPrinting } from '../../parts/printing.ts';
@@ -15,6 +16,7 @@ import { DayHead } from './day-head.tsx';
 import { FigureRow } from './figure-row.tsx';
 import { type DayScale, makeDayScale, spanOf } from './day-scale.ts';
 import { desk, fitted, type Metrics, narrow, onPaper, type RowMetrics, wall, wallNear } from './metrics.ts';
+import { useIsLow } from './low-window.ts';
 import { craneLoad, crewLoad, LoadRow, padLoad } from './load-row.tsx';
 import { PourRows } from './pour-rows.tsx';
 import { RunRows, runRows } from './run-rows.tsx';
@@ -140,23 +142,37 @@ const ChartFoot = memo(function ChartFoot(
   const { board } = props.model;
   const inView = board.shortfalls.find((one) => scale.shows(Date.parse(one.from), Date.parse(one.to)));
   const component = props.component ?? (inView ?? board.shortfalls[0])?.component ?? null;
+  // Where the window is low the curve is there when somebody asks for it.
+  const isLow = useIsLow();
+  const isFolded = isLow && props.component === null;
   const load = { scale, text: metrics.text, onOpen: props.onOver };
   return (
     <>
       <LoadRow
         {...load}
         kind={crewLoad}
+        onlyOver={false}
         head={
           <>
             Crew hours <span className="soft">of {board.job.crew} people</span>
           </>
         }
       />
-      <LoadRow {...load} kind={craneLoad} head="Crane minutes" />
-      <LoadRow {...load} kind={padLoad} head="Places on pads" />
+      <LoadRow {...load} kind={craneLoad} onlyOver={isLow} head="Crane minutes" />
+      <LoadRow {...load} kind={padLoad} onlyOver={isLow} head="Places on pads" />
       <ShortRows board={board} scale={scale} metrics={metrics} onOpen={props.onShortfall} />
       <FigureRow scale={scale} notes={board.yardNotes} />
-      {component === null || !props.withCurve ? null : (
+      {component === null || !props.withCurve ? null : isFolded ? (
+        <div className="foot-row">
+          <div className="foot-head">
+            <Button className="quiet curve-button" onPress={() => props.onCurve(component)}>
+              Curve of {component} …
+            </Button>
+          </div>
+          <div className="foot-chart" style={{ width: scale.width }} />
+          <div className="foot-then" />
+        </div>
+      ) : (
         <CurveRow
           job={board.job.code}
           component={component}

@@ -15,16 +15,18 @@ export function BoardHead(props: {
   const headline = headlineOf(board, words);
   return (
     <div className={`board-head ${headline.state}`}>
-      <h1>
+      <h1 title={headline.text}>
         {headline.state === 'short' ? <span className="short-block" aria-hidden="true" /> : null}
         {headline.first === undefined ? (
-          headline.text
+          <span>{headline.text}</span>
         ) : (
           <Link href={`/shortfalls?short=${encodeURIComponent(headline.first.id)}`}>{headline.text}</Link>
         )}
       </h1>
-      <CostLine model={props.model} />
-      <PlanButtons {...props} />
+      <div className="board-line">
+        <CostLine model={props.model} />
+        <PlanButtons {...props} />
+      </div>
       <BoardTabs />
     </div>
   );

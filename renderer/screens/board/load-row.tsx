@@ -40,10 +40,13 @@ export const LoadRow = memo(function LoadRow(props: {
   readonly head: ReactNode;
   /** Height of its letters in pixels. */
   readonly text: number;
+  /** A row that is within its limit on every day shown gives way. */
+  readonly onlyOver: boolean;
   readonly onOpen: (date: string) => void;
 }): ReactNode {
   const { scale, kind } = props;
   if (scale.days.every(({ day }) => day === undefined || kind.there(day) === null)) return null;
+  if (props.onlyOver && !scale.days.some(({ day }) => day !== undefined && isOver(day, kind))) return null;
   return (
     <div className="foot-row crew">
       <div className="foot-head">{props.head}</div>
@@ -68,7 +71,9 @@ function LoadDay(props: {
   const there = day.day === undefined ? 0 : (kind.there(day.day) ?? 0);
   if (needed === 0 && there === 0) return null;
   const over = day.day !== undefined && isOver(day.day, kind);
-  const words = loadWords(needed, there, day.width / props.text);
+  const room = day.width / props.text;
+  const short = loadWords(needed, there, room);
+  const words = over && roomFor(`${short} over`, room) ? `${short} over` : short;
   const share = there === 0 ? 1 : Math.min(needed / there, 1);
   const all = `${dateWords(day.date)}: ${amountText(needed)} of ${amountText(there)} ${kind.name}`;
   const place = { left: day.x, width: day.width };
@@ -77,10 +82,7 @@ function LoadDay(props: {
       <span className="crew-bar">
         <span style={{ width: `${share * 100}%` }} />
       </span>
-      <span className="crew-number">
-        {words}
-        {over && roomFor(`${words} over`, day.width / props.text) ? ' over' : ''}
-      </span>
+      <span className="crew-number">{words}</span>
     </>
   );
   return over ? (
@@ -130,6 +132,6 @@ function amountText(amount: number): string {
 
 function overWords(scale: DayScale, kind: LoadKind): string {
   const over = scale.days.filter(({ day }) => day !== undefined && isOver(day, kind));
-  if (over.length === 0) return `within the ${kind.name}`;
+  if (over.length === 0) return 'never over';
   return `over on ${over.length} ${over.length === 1 ? 'day' : 'days'}`;
 }

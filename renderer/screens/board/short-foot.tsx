@@ -5,9 +5,11 @@ import type { Board } from './board-types.ts';
 import type { DayScale } from './day-scale.ts';
 import type { RowMetrics } from './metrics.ts';
 import { LaneBars } from './lane-bars.tsx';
+import { useIsLow } from './low-window.ts';
 import { lanesOf } from './short-lanes.ts';
 
-const mostLanes = 4;
+/** One line fewer where the window is low. */
+const mostLanes = { usual: 4, low: 3 };
 
 export function ShortRows(props: {
   readonly board: Board;
@@ -16,8 +18,9 @@ export function ShortRows(props: {
   readonly onOpen: (id: string) => void;
 }): ReactNode {
   const { scale, metrics, board } = props;
+  const most = useIsLow() ? mostLanes.low : mostLanes.usual;
   const lanes = lanesOf(board.shortfalls, scale);
-  const shown = lanes.length > mostLanes ? lanes.slice(0, mostLanes - 1) : lanes;
+  const shown = lanes.length > most ? lanes.slice(0, most - 1) : lanes;
   const rest = lanes.slice(shown.length);
   // No lower than what a finger or an unsteady pointer hits.
   const laneHeight = Math.max(24, metrics.text + 7);
