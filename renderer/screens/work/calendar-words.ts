@@ -6,7 +6,7 @@ export type Exception = Input<'calendar.set'>['exception'];
 type Shifts = Output<'calendar.list'>['shifts'];
 
 const offWords = { weather: 'lost to weather', holiday: 'holiday', other: 'nobody works' } as const;
-const extraWords = { saturday: 'Saturday', night: 'night', other: 'longer day' } as const;
+const extraWords = { saturday: 'worked', night: 'night', other: 'longer day' } as const;
 
 export function exceptionWords(exception: Exception): string {
   return exception.kind === 'off'
