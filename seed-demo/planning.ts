@@ -1,5 +1,5 @@
 // What the demo sets around its plan and no file of an import can carry: hours of the crane, a pad, how far each pour is
-// from the crane, and the storey on which each storey of the core stands. Invented like the rest; it changes no turn.
+// from the crane, the storey on which each storey of the core stands, whom to call. Invented like the rest; it changes no turn.
 import type { BookWriter } from '../core/book/book.ts';
 import { firstPlanningSettings, type PlanningSettings } from '../core/plan/planning-settings.ts';
 import { noPourFacts } from '../core/procedures/changed-source.ts';
@@ -27,6 +27,12 @@ export const demoSettings: PlanningSettings = {
     },
   ],
   laidDown: true,
+  // Numbers that are kept for stories: they ring nowhere.
+  phones: [
+    { who: 'Inspector of works', phone: '555-0112' },
+    { who: 'Steel crew', phone: '555-0134' },
+    { who: 'Embeds crew', phone: '555-0135' },
+  ],
 };
 
 /** Radius of each pour's farthest gang in feet. */
