@@ -15,6 +15,9 @@ const tolerances = {
   mip_feasibility_tolerance: 1e-9,
 };
 
+/** The solver takes no limit that is not finite. */
+const aYear = 31_536_000;
+
 export async function planSolver(): Promise<PlanSolver> {
   const highs = await load();
   return {
@@ -57,6 +60,11 @@ function openModel(highs: Highs, model: Model): OpenModel {
       [callbackType.mipInterrupt]: ask,
     };
   };
+  /** The clocks of a model add up over its runs. */
+  const allow = (seconds: number): void => {
+    model.zeroAllClocks();
+    model.options.set({ time_limit: Math.min(seconds, aYear) });
+  };
   return {
     addColumns: (columns) => {
       const first = count;
@@ -95,13 +103,15 @@ function openModel(highs: Highs, model: Model): OpenModel {
       });
     },
     forbid: (column) => void model.changeColBounds(column, 0, 0),
-    relaxed: (isOver) => {
+    relaxed: (isOver, seconds = Infinity) => {
       model.clearIntegrality();
+      allow(seconds);
       if (!ran(() => model.run(interrupts(isOver)))) return null;
       if (model.getModelStatus() !== modelStatus.optimal) return null;
       return { value: model.getObjectiveValue(), values: Float64Array.from(model.getSolution().colValue) };
     },
-    whole: ({ nodes, isOver, onFound, start }: WholeLimits): WholeAnswer => {
+    whole: ({ nodes, isOver, seconds = Infinity, onFound, start }: WholeLimits): WholeAnswer => {
+      allow(seconds);
       const types = Int32Array.from(whole, () => variableType.integer);
       const indices = Int32Array.from(whole).sort();
       model.changeColsIntegrality({ kind: 'set', indices }, types);

@@ -47,6 +47,8 @@ export function improveReuse(
       seed,
       steps,
       used,
+      // A solver without any time left would not even begin; it asks `used` when it has.
+      secondsLeft: () => Math.max(0.05, (allowedMs - taken()) / 1000),
       onBetter: (better, known) => {
         if (report === undefined) return;
         const plan = planAnswerOf(model, edges, better, taken(), known);

@@ -20,6 +20,8 @@ export interface WholeEffort {
   readonly steps: number;
   /** How much of the time given is used up, from 0 to 1. */
   readonly used: () => number;
+  /** Infinity where no clock ends the search. */
+  readonly secondsLeft: () => number;
   /** The plan and what is proved of it, each time one of them gets better. */
   readonly onBetter?: (sketch: Sketch, proved: Proved) => void;
 }
@@ -87,9 +89,11 @@ class Search {
     let size = firstWindow;
     while (!this.isDone() && !this.isOver()) {
       const kept = this.kept();
-      const whole = kept.edges.length <= (size <= lastWindow ? easyEdges : mostEdges);
-      if (whole) this.solveAll(kept);
-      if (whole || size > lastWindow) return;
+      if (kept.edges.length <= (size <= lastWindow ? easyEdges : mostEdges)) {
+        this.solveAll(kept);
+        return;
+      }
+      if (size >= 2 * edges.turns) return;
       if (!this.passOverWindows(kept, size)) size = Math.ceil(size * 1.5);
     }
   }
@@ -160,6 +164,7 @@ class Search {
     return solveModel({ model, edges, kept, aim, known }, this.solver, {
       nodes: Math.max(1, most),
       isOver: () => this.isOver(),
+      secondsLeft: this.effort.secondsLeft,
       onPlan: (followers) => this.take(followers),
     });
   }

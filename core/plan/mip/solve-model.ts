@@ -19,6 +19,8 @@ export interface Question {
 export interface Limits {
   readonly nodes: number;
   readonly isOver: () => boolean;
+  /** Infinity where no clock ends the search. */
+  readonly secondsLeft: () => number;
   /** Asked of every plan as it is found. */
   readonly onPlan: (followers: Int32Array) => void;
 }
@@ -44,10 +46,10 @@ export function solveModel(question: Question, solver: PlanSolver, limits: Limit
   });
 }
 
-function solveRelaxed(open: OpenModel, plan: PlanModel, { isOver }: Limits): number {
+function solveRelaxed(open: OpenModel, plan: PlanModel, { isOver, secondsLeft }: Limits): number {
   let bound = -Infinity;
   for (let round = 0; round < mostRounds && !isOver(); round += 1) {
-    const answer = open.relaxed(isOver);
+    const answer = open.relaxed(isOver, secondsLeft());
     if (answer === null) break;
     bound = Math.max(bound, answer.value);
     if (plan.addBroken(answer.values) === 0) break;
@@ -59,7 +61,7 @@ function solveWhole(
   open: OpenModel,
   plan: PlanModel,
   { edges, known }: Question,
-  { nodes, isOver, onPlan }: Limits,
+  { nodes, isOver, secondsLeft, onPlan }: Limits,
   relaxed: number,
 ): ModelAnswer {
   let bound = relaxed;
@@ -75,6 +77,7 @@ function solveWhole(
     const found = open.whole({
       nodes,
       isOver,
+      seconds: secondsLeft(),
       onFound: take,
       ...(start === null ? {} : { start }),
     });

@@ -32,8 +32,10 @@ export interface WholeAnswer {
 
 export interface WholeLimits {
   readonly nodes: number;
-  /** Asked now and then; true ends the search. */
+  /** Asked now and then, though not in every part of the search; true ends it. */
   readonly isOver: () => boolean;
+  /** A clock of the solver's own ends it too. */
+  readonly seconds?: number;
   /** Every better solution as it is found. */
   readonly onFound?: (values: Float64Array) => void;
   /** A solution known before. */
@@ -46,7 +48,7 @@ export interface OpenModel {
   addRows(rows: readonly NewRow[]): void;
   forbid(column: number): void;
   /** Without regard to whole numbers; null where it was ended or failed. */
-  relaxed(isOver: () => boolean): Relaxed | null;
+  relaxed(isOver: () => boolean, seconds?: number): Relaxed | null;
   whole(limits: WholeLimits): WholeAnswer;
 }
 
