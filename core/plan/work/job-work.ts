@@ -1,5 +1,5 @@
 // The work of a plan day by day against what is there: hours of the crew, minutes of the cranes, places on the ground.
-import { shiftsBetween } from '../calendar.ts';
+import { inShift, nextShiftStart, shiftsBetween } from '../calendar.ts';
 import { dayOfDate } from '../days.ts';
 import type { RunDescription } from '../describe-runs.ts';
 import { unitsOfHours } from '../hours.ts';
@@ -63,11 +63,12 @@ export function workOf(facts: WorkFacts): JobWork {
     ),
   );
   const laidDown = (pour: string): boolean => pourFacts.get(pour)?.laidDown ?? settings.laidDown;
+  const begun = (at: number): number => (inShift(at, shifts) ? at : nextShiftStart(at, shifts));
   const straight = straightOn(turns, flownOn, laidDown, timeZone);
   const cranes =
     settings.cranes.length === 0
       ? []
-      : craneDays(picksOf({ timeZone, turns, loose, times, straight }), dates, {
+      : craneDays(picksOf({ timeZone, turns, loose, times, straight, begun }), dates, {
           hours: settings.cranes,
           bookings: facts.bookings,
           shifts,

@@ -28,6 +28,8 @@ export interface PickFacts {
   readonly times: ReadonlyMap<string, PourTimes>;
   /** As `straightOn` has them. */
   readonly straight: ReadonlyMap<string, PourTurn>;
+  /** When work planned for an instant is really begun: the instant itself, or the next shift. */
+  readonly begun: (at: number) => number;
 }
 
 /**
@@ -52,22 +54,13 @@ export function straightOn(
 }
 
 export function picksOf(facts: PickFacts): readonly Pick[] {
-  const { turns, timeZone, times, straight } = facts;
+  const { turns, timeZone, times, straight, begun } = facts;
   const arrivesStraight = new Set([...straight.values()].map(({ id }) => id));
-  const pick = (
-    kind: PickKind,
-    earliest: number,
-    { id, pour, design }: PourTurn,
-    toPour: string | null,
-  ): Pick => ({
-    kind,
-    date: localDate(earliest, timeZone),
-    earliest,
-    pour,
-    toPour,
-    turn: id,
-    design,
-  });
+  const pick = (kind: PickKind, at: number, { id, pour, design }: PourTurn, toPour: string | null): Pick => {
+    const earliest = begun(at);
+    const date = localDate(earliest, timeZone);
+    return { kind, date, earliest, pour, toPour, turn: id, design };
+  };
   const gangs = turns.flatMap((turn) => {
     const next = straight.get(turn.id);
     const stripFrom = times.get(turn.pour)?.stripFrom ?? turn.to;
@@ -82,16 +75,12 @@ export function picksOf(facts: PickFacts): readonly Pick[] {
 }
 
 /** One load of loose pieces for every moment at which some of a pour are needed, one with its strip. */
-function loosePicks({ loose, times, timeZone }: PickFacts): readonly Pick[] {
-  const load = (kind: PickKind, pour: string, earliest: number): Pick => ({
-    kind,
-    date: localDate(earliest, timeZone),
-    earliest,
-    pour,
-    toPour: null,
-    turn: null,
-    design: null,
-  });
+function loosePicks({ loose, times, timeZone, begun }: PickFacts): readonly Pick[] {
+  const load = (kind: PickKind, pour: string, at: number): Pick => {
+    const earliest = begun(at);
+    const date = localDate(earliest, timeZone);
+    return { kind, date, earliest, pour, toPour: null, turn: null, design: null };
+  };
   return [...Map.groupBy(loose, ({ pour }) => pour)].flatMap(([pour, lines]) => [
     ...[...new Set(lines.map(({ from }) => from))].map((from) => load('set-loose', pour, from)),
     load('strip-loose', pour, times.get(pour)?.stripFrom ?? lines[0]?.to ?? 0),

@@ -6,6 +6,7 @@ import type { Input, Output } from '../../client/shapes.ts';
 import { useJob } from '../../parts/job.tsx';
 import { useLiveNow } from '../../parts/live-now.ts';
 import { RefusalNote, Waiting } from '../../parts/notes.tsx';
+import { withSpokenInstants } from '../../parts/spoken-instants.ts';
 import type { TimeWords } from '../../parts/time-words.ts';
 import { useUndo } from '../../parts/undo.tsx';
 import { useUnits } from '../../parts/units.tsx';
@@ -25,7 +26,7 @@ export function PourFactsPane(props: {
 }): ReactNode {
   const { pour, words } = props;
   const job = useJob().code;
-  const read = useCore('pour.facts', { job, pour });
+  const read = useCore('pour.facts', { job, pour, ...useLiveNow(job) });
   const { mutateAsync, error, isPending } = useCommand('pour.facts.save');
   const { remember } = useUndo();
   const save: Save = async (facts, what) => {
@@ -75,20 +76,19 @@ function FindingsPart({ given }: { readonly given: Read }): ReactNode {
   return own.map(({ rule, severity, message }) => (
     <p key={rule} className={`note note-${severity}`}>
       <span className="note-word">{severity}</span>
-      <span>{message}</span>
+      <span>{withSpokenInstants(message)}</span>
     </p>
   ));
 }
 
 function HoldPart({ given, words, save }: PartProps & { readonly words: TimeWords }): ReactNode {
   const job = useJob().code;
-  const live = useLiveNow(job);
   const planning = useCore('planning.read', { job });
   const { hold } = given.facts;
   const add = async (typed: Readonly<Record<string, string>>): Promise<WrongField | null> => {
     const reason = (typed.reason ?? '').trim();
     if (reason === '') return { name: 'reason', message: 'Why is it held?' };
-    const since = live.now ?? new Date().toISOString();
+    const since = given.now;
     const until = (typed.until ?? '').trim();
     const read = until === '' ? null : readWhen(until, since, planning.data?.timeZone ?? 'UTC');
     if (read !== null && !read.ok) return { name: 'until', message: read.error.message };

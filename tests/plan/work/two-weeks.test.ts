@@ -19,6 +19,7 @@ const faces: Readonly<Record<string, number>> = { GA: 144, GB: 96, GE: 96, CS: 9
 /** The core's inner gangs are 10 by 10 ft with corners; its type has 1,056 sq ft in all: 4 x 144 + 4 x 120. */
 const coreInner = 120;
 
+const atOnce = (at: number): number => at;
 const ft2 = 92_903_040_000_000_000n;
 const basin: Job = { ...job, crew: 6, shifts: { ...job.shifts, start: '07:00', end: '15:00' } };
 
@@ -105,7 +106,14 @@ describe('the two-week case', () => {
   });
 
   test('picks of single gangs are 4 4 6 8 8 6 10 10 4 0, at 12 minutes never over 120', () => {
-    const picks = picksOf({ timeZone: basin.timeZone, turns, loose: [], times, straight: new Map() });
+    const picks = picksOf({
+      timeZone: basin.timeZone,
+      turns,
+      loose: [],
+      times,
+      straight: new Map(),
+      begun: atOnce,
+    });
     const dates = days.map(dateOf);
     const cranes = craneDays(picks, dates, {
       hours: [
@@ -214,6 +222,7 @@ describe('a gang from wall to wall', () => {
       loose: [],
       times: new Map(),
       straight: straightOn(of, flown, () => laidDown, zone),
+      begun: atOnce,
     }).map(({ kind }) => kind);
 
   test('flown straight on is one pick, laid down is two', () => {
@@ -237,7 +246,14 @@ describe('a gang from wall to wall', () => {
       from: at(1, time),
       to: at(3, '10:00'),
     }));
-    const picks = picksOf({ timeZone: zone, turns: [], loose, times: new Map(), straight: new Map() });
+    const picks = picksOf({
+      timeZone: zone,
+      turns: [],
+      loose,
+      times: new Map(),
+      straight: new Map(),
+      begun: atOnce,
+    });
     expect(picks.map(({ kind }) => kind)).toEqual(['set-loose', 'set-loose', 'strip-loose']);
   });
 });
