@@ -1,10 +1,9 @@
 // Every way out of one shortfall: the kinds take turns, the most promising of each first, until all are tried or as many
 // plans are made as one question may cost; where nothing helps alone, two together.
-import { msOf } from '../plan/local-time.ts';
-import type { PlanChange } from '../plan/plan-changes.ts';
 import { gangWays } from './ways-gangs.ts';
 import { hireWays, transferWays } from './ways-hire.ts';
 import { nearItems } from './ways-near.ts';
+import { pairsOf } from './ways-pairs.ts';
 import { designWays, slipWays, stripWays } from './ways-pours.ts';
 import { rankedWays } from './ways-shown.ts';
 import type { WaysAnswer } from './ways-shapes.ts';
@@ -25,8 +24,6 @@ export interface Tried {
   readonly failed: readonly Trial[];
   readonly byKind: ReadonlyMap<WayKind, number>;
 }
-
-const pairsAtMost = 6;
 
 export function waysOut(question: WaysQuestion): WaysAnswer {
   const tried = tryAll(question);
@@ -66,7 +63,7 @@ function tryAll(question: WaysQuestion): Tried {
       if (left <= 0) break;
       if (attempt(candidate)) break;
     }
-  if (helped.length === 0) for (const pair of pairs(question, failed)) attempt(pair);
+  if (helped.length === 0) for (const pair of pairsOf(question, failed)) attempt(pair);
   return { helped, failed, byKind };
 }
 
@@ -74,39 +71,4 @@ function tryAll(question: WaysQuestion): Tried {
 function inTurns(lists: readonly (readonly Group[])[]): readonly Group[] {
   const longest = Math.max(0, ...lists.map(({ length }) => length));
   return Array.from({ length: longest }, (_, place) => lists.flatMap((list) => list[place] ?? [])).flat();
-}
-
-/** Of those that help in part, the ones that leave least short, two and two. */
-function pairs({ shortfall }: WaysQuestion, failed: readonly Trial[]): readonly Candidate[] {
-  const partial = failed
-    .filter(({ left, stops }) => left < shortfall.quantity && stops.length === 0)
-    .toSorted((one, other) => one.left - other.left || one.answer.cost.total - other.answer.cost.total);
-  const made = partial.flatMap((one, place) =>
-    partial.slice(place + 1).flatMap((other): Candidate[] => {
-      const [first, second] = [one.candidate, other.candidate];
-      if (touch(first.changes).some((each) => touch(second.changes).includes(each))) return [];
-      return [
-        {
-          kind: 'two-together',
-          changes: [...first.changes, ...second.changes],
-          text: `${first.text}; and ${lowered(second.text)}`,
-        },
-      ];
-    }),
-  );
-  return made.slice(0, pairsAtMost);
-}
-
-function touch(changes: readonly PlanChange[]): readonly string[] {
-  return changes.map((change) => {
-    if ('pour' in change) return `pour ${change.pour}`;
-    if (change.kind === 'fix') return `fix ${JSON.stringify(change.choice)}`;
-    return change.kind === 'stock'
-      ? `stock ${change.entry.component} ${msOf(change.entry.from)}`
-      : change.kind;
-  });
-}
-
-function lowered(text: string): string {
-  return text.slice(0, 1).toLowerCase() + text.slice(1);
 }

@@ -15,18 +15,56 @@ const mostDays = 10;
 /** Of one pour so many lengths of slip are planned before it is given up. */
 const triesEach = 2;
 
+/** A pour changed, and what would be short with every gang on its way; null where the entries do not fit. */
+export interface PourOption {
+  readonly candidate: Candidate;
+  readonly changed: readonly Pour[];
+  readonly left: number | null;
+  /** Working days by which it is poured later. */
+  readonly days: number;
+}
+
 export function slipWays(question: WaysQuestion): readonly Group[] {
-  return holdersOf(question)
-    .filter((pour) => firstSet(question, pour) > question.nowMs)
-    .flatMap((pour): Group[] => {
-      const tries: Candidate[] = [];
-      for (let days = 1; days <= mostDays && tries.length < triesEach; days += 1) {
-        const moved = movedWith(question, pour, days);
-        if (shortThen(question, moved) !== 0) continue;
-        tries.push(slip(pour, moved, days));
-      }
-      return tries.length === 0 ? [] : [{ kind: 'slip', tries }];
+  return slippable(question).flatMap((pour): Group[] => {
+    const tries: Candidate[] = [];
+    for (let days = 1; days <= mostDays && tries.length < triesEach; days += 1) {
+      const option = slipOption(question, pour, days);
+      if (option.left === 0) tries.push(option.candidate);
+    }
+    return tries.length === 0 ? [] : [{ kind: 'slip', tries }];
+  });
+}
+
+/** Later pours and other criteria that help only in part: of each pour those that leave fewer short than any before. */
+export function partOptions(question: WaysQuestion): readonly PourOption[] {
+  const days = Array.from({ length: mostDays }, (_, index) => index + 1);
+  const lists = [
+    ...slippable(question).map((pour) => days.map((each) => slipOption(question, pour, each))),
+    ...strippable(question).map((pour) => stripOptions(question, pour)),
+  ];
+  return lists.flatMap((list) => {
+    let least = question.shortfall.quantity;
+    return list.filter(({ left }) => {
+      if (left === null || left >= least) return false;
+      least = left;
+      return true;
     });
+  });
+}
+
+function slipOption(question: WaysQuestion, pour: Pour, days: number): PourOption {
+  const changed = movedWith(question, pour, days);
+  return {
+    candidate: slip(pour, changed, days),
+    changed,
+    left: shortThen(question, changed),
+    days,
+  };
+}
+
+/** Nobody sets a pour later that stands already. */
+function slippable(question: WaysQuestion): readonly Pour[] {
+  return holdersOf(question).filter((pour) => firstSet(question, pour) > question.nowMs);
 }
 
 function slip(pour: Pour, moved: readonly Pour[], days: number): Candidate {
@@ -60,7 +98,7 @@ function movedWith({ plan }: WaysQuestion, pour: Pour, days: number): readonly P
 }
 
 /** How many would be short with every gang on its way; a quick look before planning. */
-function shortThen({ plan, shortfall }: WaysQuestion, changed: readonly Pour[]): number | null {
+export function shortThen({ plan, shortfall }: WaysQuestion, changed: readonly Pour[]): number | null {
   const { job, designs, planning } = plan.facts;
   const { turns, loose } = turnsFromPours(job, changed, designs, planning.pourFacts);
   const text = (each: { readonly id: string; readonly from: number; readonly to: number }) =>
@@ -79,20 +117,33 @@ function shortThen({ plan, shortfall }: WaysQuestion, changed: readonly Pour[]):
 const criteria = [24, 12];
 
 export function stripWays(question: WaysQuestion): readonly Group[] {
-  const { job } = question.plan.facts;
-  return holdersOf(question)
-    .filter((pour) => pourTimes(pour, job).stripFrom > question.nowMs)
-    .flatMap((pour): Group[] => {
-      const tries = criteria
-        .filter((hours) => hours < pour.stripMinimumH)
-        .filter((hours) => shortThen(question, [{ ...pour, stripMinimumH: hours }]) === 0)
-        .map((hours): Candidate => ({
+  return strippable(question).flatMap((pour): Group[] => {
+    const tries = stripOptions(question, pour).filter(({ left }) => left === 0);
+    return tries.length === 0 ? [] : [{ kind: 'strip', tries: tries.map(({ candidate }) => candidate) }];
+  });
+}
+
+function stripOptions(question: WaysQuestion, pour: Pour): readonly PourOption[] {
+  return criteria
+    .filter((hours) => hours < pour.stripMinimumH)
+    .map((hours): PourOption => {
+      const changed = [{ ...pour, stripMinimumH: hours }];
+      return {
+        candidate: {
           kind: 'strip',
           changes: [{ kind: 'strip', pour: pour.code, stripMinimumH: hours, approvedBy: null }],
           text: `Strip ${pour.code} after ${hours} h instead of ${pour.stripMinimumH} h, if a named person approves`,
-        }));
-      return tries.length === 0 ? [] : [{ kind: 'strip', tries }];
+        },
+        changed,
+        left: shortThen(question, changed),
+        days: 0,
+      };
     });
+}
+
+function strippable(question: WaysQuestion): readonly Pour[] {
+  const { job } = question.plan.facts;
+  return holdersOf(question).filter((pour) => pourTimes(pour, job).stripFrom > question.nowMs);
 }
 
 /** Another design of the same size, edges and system whose gangs take fewer of the pieces: on both sides, so that ties line up. */
