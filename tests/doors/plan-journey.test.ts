@@ -18,7 +18,7 @@ describe.each(doorKinds)('through the %s door', (kind) => {
     async () => {
       const door = await openDoor(kind, { demo: true });
       const { page } = door;
-      page.setDefaultTimeout(20_000);
+      page.setDefaultTimeout(30_000);
       try {
         await typesADayLater(page);
         await takesTheSecondWayOut(page);

@@ -6,7 +6,7 @@ import { expect } from 'vitest';
 import { goToScreen } from './go-to-screen.ts';
 
 /** The core answers one question after another: a command may wait behind a long one. */
-const patient = { timeout: 20_000 };
+const patient = { timeout: 30_000 };
 
 const pane = (page: Page, name: string | RegExp): Locator => page.getByRole('complementary', { name });
 const banner = (page: Page): Locator => page.getByRole('banner');
