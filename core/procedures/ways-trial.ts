@@ -104,5 +104,5 @@ function stopsOf(findings: readonly PourFinding[]): readonly PourFinding[] {
 /** Plans that one question may cost: a plan takes about as long as its turns times its components. */
 export function mostTrials({ input }: JobPlan): number {
   const size = Math.max(1, input.turns.length * input.components.length);
-  return Math.max(8, Math.min(30, Math.round(240_000 / size)));
+  return Math.max(8, Math.min(30, Math.round(200_000 / size)));
 }
