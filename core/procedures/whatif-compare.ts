@@ -95,8 +95,6 @@ function shown({ kept, name, changes }: ReadSide, compared: Compared) {
 
 function shortOf({ shown: one }: Compared, { shown: other }: Compared) {
   const names = new Map([...one.shortfalls, ...other.shortfalls].map((each) => [each.component, each.name]));
-  const most = (of: Compared['shown'], component: string): number =>
-    Math.max(0, ...of.shortfalls.filter((each) => each.component === component).map((each) => each.quantity));
   return [...names]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([component, name]) => ({
@@ -105,4 +103,11 @@ function shortOf({ shown: one }: Compared, { shown: other }: Compared) {
       one: most(one, component),
       other: most(other, component),
     }));
+}
+
+function most(of: Compared['shown'], component: string): number {
+  return Math.max(
+    0,
+    ...of.shortfalls.filter((each) => each.component === component).map((each) => each.quantity),
+  );
 }
