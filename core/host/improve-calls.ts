@@ -32,6 +32,8 @@ export const improveState = z.strictObject({
       /** No plan costs less. */
       boundCents: z.int(),
       gapPercent: z.number().min(0),
+      /** A mark of the job as it was when the search began; `plan.keep` takes it with the bound. */
+      question: z.string(),
       /** What `plan.keep` takes; once the search has ended. */
       runs: z.array(z.strictObject({ turns: z.array(z.string()) })).nullable(),
     })

@@ -5,6 +5,7 @@ import type { OpenBook } from '../book/open.ts';
 import type { PlanAnswer } from '../plan/contract.ts';
 import { readJobFacts } from '../procedures/job-facts.ts';
 import { planInputOfJob } from '../procedures/job-plan.ts';
+import { questionMark } from '../procedures/question-mark.ts';
 import { badInput } from './bad-input.ts';
 import { type ImproveCallName, improveCalls, type ImproveState, type PlanFigures } from './improve-calls.ts';
 
@@ -24,6 +25,7 @@ interface Running {
   readonly startedAt: string;
   readonly startedMs: number;
   readonly allowedSeconds: number;
+  readonly question: string;
   readonly worker: Worker;
   ended: { readonly how: Ending; readonly atMs: number } | null;
   refusal: string | null;
@@ -79,15 +81,15 @@ export class Improving {
     if (!facts.ok) return facts;
     await this.#end('stopped');
     this.#count += 1;
-    const worker = new Worker(program, {
-      workerData: { input: planInputOfJob(facts.value), seconds: asked.seconds },
-    });
+    const input = planInputOfJob(facts.value);
+    const worker = new Worker(program, { workerData: { input, seconds: asked.seconds } });
     const search: Running = {
       id: `improve-${this.#count}`,
       job: asked.job,
       startedAt: this.#options.now(),
       startedMs: this.#options.elapsedMs(),
       allowedSeconds: asked.seconds,
+      question: questionMark(input),
       worker,
       ended: null,
       refusal: null,
@@ -124,7 +126,7 @@ export class Improving {
   #state(): ImproveState {
     const search = this.#search;
     if (search === null) return { search: null };
-    const { id, job, startedAt, allowedSeconds, ended, refusal, first, best } = search;
+    const { id, job, startedAt, allowedSeconds, question, ended, refusal, first, best } = search;
     const untilMs = ended?.atMs ?? this.#options.elapsedMs();
     return {
       search: {
@@ -139,6 +141,7 @@ export class Improving {
         best: best === null ? null : figuresOf(best),
         boundCents: best?.bound ?? 0,
         gapPercent: best?.gapPercent ?? 100,
+        question,
         runs: ended === null || best === null ? null : best.runs,
       },
     };

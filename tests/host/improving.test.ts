@@ -55,6 +55,7 @@ describe('looking for a better plan', () => {
         job,
         runs: stopped.runs,
         boundCents: stopped.boundCents,
+        question: stopped.question,
       }),
     );
     expect(kept.cost.totalCents).toBeLessThanOrEqual(stopped.best?.totalCents ?? 0);
@@ -86,13 +87,30 @@ describe('looking for a better plan', () => {
     const runs = [...Map.groupBy(turns, ({ run }) => run).values()].map((each) => ({
       turns: each.toSorted((one, other) => Date.parse(one.from) - Date.parse(other.from)).map(({ id }) => id),
     }));
-    await ask('plan.keep', { commandId: 'improve-keep-3', job, runs, boundCents: cost.totalCents });
+    const keep = async (commandId: string, question?: string) =>
+      procedures['plan.keep'].output.parse(
+        await ask('plan.keep', {
+          commandId,
+          job,
+          runs,
+          boundCents: cost.totalCents,
+          ...(question === undefined ? {} : { question }),
+        }),
+      );
+    // A bound counts with the question that it is about.
+    const { before, jobChanged } = await keep('improve-keep-3');
+    expect([jobChanged, (await board()).proven]).toEqual([false, false]);
+    expect((await keep('improve-keep-4', before.question)).jobChanged).toBe(false);
     expect((await board()).proven).toBe(true);
     // With a pour a day later the question is another one.
     await ask('pour.move', { commandId: 'improve-move-1', job, moves: [{ pour: 'P22', workingDays: 1 }] });
     const moved = await board();
     expect(moved.proven).toBe(false);
     expect(moved.boundCents).not.toBe(boundCents);
+    // What was proved before the move is not taken for proved after it; the runs are kept as far as they fit.
+    const kept = await keep('improve-keep-5', before.question);
+    expect(kept.jobChanged).toBe(true);
+    expect((await board()).proven).toBe(false);
     await host.close();
   }, 60_000);
 });

@@ -80,7 +80,16 @@ function Kept(props: {
 }): ReactNode {
   const { better, search } = props;
   if (search.runs === null) return null;
-  if (better.kept) return <p>Its best is the plan of the board now. Undo takes that back.</p>;
+  if (better.kept) {
+    return (
+      <p>
+        {better.partly
+          ? 'The job has changed since the search began: what still fits of its best is the plan of the board now, and how much could still be saved is not known as well any more.'
+          : 'Its best is the plan of the board now.'}{' '}
+        Undo takes that back.
+      </p>
+    );
+  }
   return (
     <div className="gang-acts">
       <Button className="primary" isDisabled={better.busy || props.readOnly} onPress={better.keep}>

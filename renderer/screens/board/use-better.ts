@@ -12,6 +12,8 @@ export interface Better {
   readonly search: Search | null;
   /** Whether its best was kept already. */
   readonly kept: boolean;
+  /** The job had changed meanwhile: only what still fits was kept. */
+  readonly partly: boolean;
   readonly error: Error | null;
   readonly busy: boolean;
   readonly start: (seconds: number) => void;
@@ -30,6 +32,7 @@ export function useBetter(job: string): Better {
   const { remember } = useUndo();
   const live = useLiveNow(job);
   const [keptId, setKeptId] = useState<string | null>(null);
+  const [partly, setPartly] = useState(false);
   const { mutateAsync: stopSearch } = stopping;
   const { mutateAsync: keepPlan } = keeping;
   const found = state.data?.search ?? null;
@@ -40,10 +43,11 @@ export function useBetter(job: string): Better {
       const { search: ended } = await stopSearch({});
       const runs = ended?.runs ?? null;
       if (ended === null || runs === null) return;
-      const { id, boundCents } = ended;
-      const better = { job, runs, boundCents, ...live };
-      const { before } = await keepPlan(better);
+      const { id, boundCents, question } = ended;
+      const better = { job, runs, boundCents, question, ...live };
+      const { before, jobChanged } = await keepPlan(better);
       setKeptId(id);
+      setPartly(jobChanged);
       remember({
         words: 'keep the better plan',
         undo: async () => {
@@ -63,6 +67,7 @@ export function useBetter(job: string): Better {
   return {
     search,
     kept: search !== null && search.id === keptId,
+    partly,
     error: starting.error ?? stopping.error ?? keeping.error ?? state.error,
     busy: starting.isPending || stopping.isPending || keeping.isPending,
     start: (seconds) => starting.mutate({ job, seconds, ...live }),
