@@ -33,11 +33,15 @@ function isWithin(
   [a, b]: readonly [PourOption, PourOption],
   [c, d]: readonly [PourOption, PourOption],
 ): boolean {
-  const isLess = (one: PourOption, other: PourOption): boolean =>
+  return isNoLater(a, c) && isNoLater(b, d);
+}
+
+function isNoLater(one: PourOption, other: PourOption): boolean {
+  return (
     one.candidate.kind === other.candidate.kind &&
     one.changed[0]?.code === other.changed[0]?.code &&
-    one.days <= other.days;
-  return isLess(a, c) && isLess(b, d);
+    one.days <= other.days
+  );
 }
 
 function shareAPour(one: PourOption, other: PourOption): boolean {

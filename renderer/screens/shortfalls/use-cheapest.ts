@@ -9,7 +9,7 @@ import type { Way } from './way-text.ts';
 export type Cheapest = ReadonlyMap<string, Way | null>;
 
 /** So many are looked for by themselves; the others when they are opened. */
-const mostAhead = 24;
+const mostAhead = 12;
 const none: Cheapest = new Map();
 
 export function useCheapest(
