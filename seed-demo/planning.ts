@@ -22,7 +22,7 @@ export const demoSettings: PlanningSettings = {
       code: 'N',
       name: 'North pad',
       use: 'both',
-      places: 10,
+      places: 9,
       reach: { crane: 'TC1', radiusNm: feet(100) },
     },
   ],

@@ -10,4 +10,7 @@ export const screens = [
 ] as const;
 
 /** Those that stand beside another one: found by name, not along the top. */
-export const screensBeside = [{ path: '/board/day-end', name: 'Day’s end' }] as const;
+export const screensBeside = [
+  { path: '/board/day-end', name: 'Day’s end' },
+  { path: '/board/work', name: 'Crew and crane' },
+] as const;

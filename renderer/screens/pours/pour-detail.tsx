@@ -1,6 +1,7 @@
 // The chosen pour in full: where its gangs stand, loose pieces, gates by others, why it may be stripped
 // when, and what the core finds.
 import type { ReactNode } from 'react';
+import { Link } from 'wouter';
 import { useUnits } from '../../parts/units.tsx';
 import { DatePart } from './date-part.tsx';
 import { GatesPart } from './gates-part.tsx';
@@ -49,6 +50,9 @@ export function PourDetail(props: PartProps & { readonly onDates: () => void }):
           ))}
         </ol>
         <p className="forecast-word">A forecast, not a release: a named person clears the strip.</p>
+        <Link href={`/board/work?view=pours&pour=${encodeURIComponent(row.pour.code)}`}>
+          Hold it, crane and storey below
+        </Link>
       </section>
     </section>
   );
