@@ -24,7 +24,16 @@ export function BoardSide(props: {
   if (pane === 'undated') return <UndatedPane model={model} readOnly={readOnly} onClose={close} />;
   const day = query.get('day');
   if (pane === 'over' && day !== null)
-    return <OverPane key={day} model={model} date={day} readOnly={readOnly} onClose={close} />;
+    return (
+      <OverPane
+        key={day}
+        model={model}
+        date={day}
+        readOnly={readOnly}
+        onDay={(date) => onChange({ day: date })}
+        onClose={close}
+      />
+    );
   if (pane === 'better') return <BetterPane model={model} readOnly={readOnly} onClose={close} />;
   if (pane === 'clashes') {
     const show = (pour: string): void => onChange({ pane: null, pour, gang: null });

@@ -55,7 +55,9 @@ export const LoadRow = memo(function LoadRow(props: {
           <LoadDay key={day.date} kind={kind} day={day} text={props.text} onOpen={props.onOpen} />
         ))}
       </div>
-      <div className="foot-then soft">{overWords(scale, kind)}</div>
+      <div className="foot-then soft">
+        <OverDays scale={scale} kind={kind} onOpen={props.onOpen} />
+      </div>
     </div>
   );
 });
@@ -85,7 +87,8 @@ function LoadDay(props: {
       <span className="crew-number">{words}</span>
     </>
   );
-  return over ? (
+  // A day that is narrower than a finger is opened from the words beside the row.
+  return over && day.width >= fingerPx ? (
     <button
       type="button"
       className="crew-day over"
@@ -97,7 +100,7 @@ function LoadDay(props: {
       {inside}
     </button>
   ) : (
-    <div className="crew-day" style={place} title={all}>
+    <div className={over ? 'crew-day over' : 'crew-day'} style={place} title={all}>
       {inside}
     </div>
   );
@@ -130,8 +133,20 @@ function amountText(amount: number): string {
   return amount >= 100 ? String(Math.round(amount)) : String(Math.round(amount * 10) / 10);
 }
 
-function overWords(scale: DayScale, kind: LoadKind): string {
-  const over = scale.days.filter(({ day }) => day !== undefined && isOver(day, kind));
-  if (over.length === 0) return 'never over';
-  return `over on ${over.length} ${over.length === 1 ? 'day' : 'days'}`;
+function OverDays(props: {
+  readonly scale: DayScale;
+  readonly kind: LoadKind;
+  readonly onOpen: (date: string) => void;
+}): ReactNode {
+  const over = props.scale.days.filter(({ day }) => day !== undefined && isOver(day, props.kind));
+  const [first] = over;
+  if (first === undefined) return 'never over';
+  return (
+    <button type="button" className="link" onClick={() => props.onOpen(first.date)}>
+      over on {over.length} {over.length === 1 ? 'day' : 'days'}
+      <span className="visually-hidden"> {props.kind.name}: open the first</span>
+    </button>
+  );
 }
+
+const fingerPx = 26;

@@ -21,6 +21,7 @@ interface OverProps {
   /** YYYY-MM-DD */
   readonly date: string;
   readonly readOnly: boolean;
+  readonly onDay: (date: string) => void;
   readonly onClose: () => void;
 }
 
@@ -30,8 +31,18 @@ export function OverPane(props: OverProps): ReactNode {
   const list = useCore('overload.list', { job, ...useLiveNow(job) });
   const [asked, setAsked] = useState<string | null>(null);
   const own = list.data?.overloads.filter((each) => each.date === date);
+  const days = [...new Set(list.data?.overloads.map((each) => each.date))];
+  const [before, after] = [days.findLast((each) => each < date), days.find((each) => each > date)];
   return (
     <BoardPane title={`${dateWords(date)}: too much`} onClose={props.onClose}>
+      <p className="gang-acts">
+        {before === undefined ? null : (
+          <Button onPress={() => props.onDay(before)}>← {dateWords(before)}</Button>
+        )}
+        {after === undefined ? null : (
+          <Button onPress={() => props.onDay(after)}>{dateWords(after)} →</Button>
+        )}
+      </p>
       {list.error === null ? null : <RefusalNote error={list.error} />}
       {own === undefined ? list.error === null ? <Waiting what="Reading the day …" /> : null : null}
       {own?.length === 0 ? <p className="soft">The day is within what is there.</p> : null}

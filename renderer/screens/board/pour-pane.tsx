@@ -160,7 +160,7 @@ function Gangs(props: { readonly row: PourRow; readonly onGang: (turn: string) =
               <Button
                 key={turn}
                 className="quiet"
-                aria-label={`${one.words}: fix it, or why`}
+                aria-label={`fix, why … ${one.words}`}
                 onPress={() => props.onGang(turn)}
               >
                 fix, why …
