@@ -23,3 +23,29 @@ test('parts of a second are kept', () => {
     '2026-03-02T07:00:00.250-05:00',
   );
 });
+
+test('an instant is read as Temporal reads it, however it is written', () => {
+  const texts = [
+    '2026-03-02T12:00:00Z',
+    '2026-03-02T12:00Z',
+    '2026-03-02T12:00:59.999+05:30',
+    '2026-03-08T01:59:59-05:00',
+    '2026-03-08T00:00:00+14:00',
+    '1969-12-31T23:59:59-09:30',
+    '0001-01-01T00:00:00Z',
+    '9999-12-31T23:59:59.001-23:59',
+    '2024-02-29T00:00:00-00:30',
+    // Written less usually: more digits, no colon, a leap second, small letters, an hour alone.
+    '2026-03-02T12:00:00.1234567Z',
+    '2026-03-02T12:00:00.5Z',
+    '20260302T120000Z',
+    '2026-06-30T23:59:60Z',
+    '2026-03-02t12:00:00z',
+    '2026-03-02T12:00:00+05',
+    '2026-03-02T12:00:00+0530',
+  ];
+  for (const text of texts)
+    expect([text, msOf(text)]).toEqual([text, Temporal.Instant.from(text).epochMilliseconds]);
+  for (const text of ['2026-02-30T12:00:00Z', '2026-03-02T24:30:00Z', '2026-03-02T12:00:00', 'soon'])
+    expect(() => msOf(text), text).toThrow(RangeError);
+});
