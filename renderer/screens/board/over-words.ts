@@ -45,6 +45,8 @@ const verbs: Readonly<Record<string, string>> = {
   'fly-on': 'fly on from',
   regang: 're-gang from',
   'break-down': 'break down from',
+  'set-loose': 'loose pieces to',
+  'strip-loose': 'loose pieces from',
 };
 
 /** What a way does besides: "2 new shortfalls, 1 gone; changes 3 told instructions more" */
