@@ -39,6 +39,9 @@ const mostEdges = 40_000;
 const firstWindow = 60;
 const lastWindow = 140;
 const priceRounds = 400;
+const mostNodes = 200_000;
+/** Until this part of the time is used, the fewest pieces wanting may be looked for. */
+const unmetShare = 0.5;
 const stepsPerNode = 100;
 
 export function improveWhole(
@@ -89,7 +92,8 @@ class Search {
     let size = firstWindow;
     while (!this.isDone() && !this.isOver()) {
       const kept = this.kept();
-      if (kept.edges.length <= (size <= lastWindow ? easyEdges : mostEdges)) {
+      const few = kept.edges.length <= (size <= lastWindow ? easyEdges : mostEdges);
+      if (few && this.proved.unmetIsLeast) {
         this.solveAll(kept);
         return;
       }
@@ -115,15 +119,15 @@ class Search {
 
   /** Where pieces that cannot be hired are wanting: the fewest there can be, before any cost. */
   private proveUnmet(): void {
-    if (this.edges.to.length > easyEdges) return;
-    const answer = this.ask(keepAll(this.edges), { kind: 'unmet', mostUnmet: Infinity });
+    if (this.edges.to.length > mostEdges) return;
+    const isOver = (): boolean => this.isOver() || this.effort.used() > unmetShare;
+    const answer = this.ask(keepAll(this.edges), { kind: 'unmet', mostUnmet: Infinity }, mostNodes, isOver);
     if (answer.complete || Math.ceil(answer.bound - 1e-4) >= this.sketch.standing.cost.unmet)
       this.proved = { ...this.proved, unmetIsLeast: true };
     this.tell();
   }
 
   private solveAll(kept: Kept): void {
-    if (!this.proved.unmetIsLeast) return;
     const before = this.cost();
     const answer = this.ask(kept, { kind: 'cost', mostUnmet: this.sketch.standing.cost.unmet });
     // A plan with a part that was left out costs no less than the plan known when it was left out.
@@ -155,7 +159,8 @@ class Search {
   private ask(
     kept: Kept,
     aim: { readonly kind: 'unmet' | 'cost'; readonly mostUnmet: number },
-    nodes = 200_000,
+    nodes = mostNodes,
+    isOver = (): boolean => this.isOver(),
   ): ModelAnswer {
     const most = Math.min(nodes, this.nodesLeft);
     this.nodesLeft -= Number.isFinite(this.nodesLeft) ? Math.ceil(most / 10) : 0;
@@ -163,7 +168,7 @@ class Search {
     const known = this.sketch.standing.chains.follower;
     return solveModel({ model, edges, kept, aim, known }, this.solver, {
       nodes: Math.max(1, most),
-      isOver: () => this.isOver(),
+      isOver,
       secondsLeft: this.effort.secondsLeft,
       onPlan: (followers) => this.take(followers),
     });
