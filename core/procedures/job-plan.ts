@@ -2,15 +2,16 @@
 import { answer, type Answer } from '../answer.ts';
 import type { PlanAnswer, PlanInput } from '../plan/contract.ts';
 import { questionKey, withBound } from '../plan/proved-bound.ts';
-import { describeRuns, type RunDescription } from '../plan/describe-runs.ts';
+import type { RunDescription } from '../plan/describe-runs.ts';
 import { msOf } from '../plan/local-time.ts';
 import type { PourFinding } from '../plan/pour-findings.ts';
 import { pourWork } from '../plan/pour-work.ts';
 import { runWork } from '../plan/run-work.ts';
-import { shortfallFacts, type ShortfallFacts } from '../plan/shortfall-facts.ts';
+import type { ShortfallFacts } from '../plan/shortfall-facts.ts';
 import { stepsOf, type Step, type Work } from '../plan/steps.ts';
 import { turnsFromPours, type TurnsOfPours } from '../plan/turns-from-pours.ts';
 import { found } from './by-code.ts';
+import { describedPlan } from './described-plan.ts';
 import type { JobFacts } from './job-facts.ts';
 import { jobPlanInput } from './job-plan-input.ts';
 import { planFindings } from './plan-findings.ts';
@@ -39,11 +40,9 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
   const input = searched(asked.input, improveSeconds);
   const planned = planOf(input);
   if (!planned.ok) return planned;
-  const described = describeRuns(input, planned.value.runs);
+  const described = describedPlan(input, planned.value, job.timeZone);
   if (!described.ok) return described;
-  const runs = inOrder(described.value);
-  const shortfalls = shortfallFacts(input, planned.value, job.timeZone);
-  if (!shortfalls.ok) return shortfalls;
+  const runs = inOrder(described.value.runs);
   const work = [
     ...runWork(runs, new Map(turnsOf.turns.map((turn) => [turn.id, turn])), job),
     ...pours.flatMap((pour) => pourWork(pour, found(turnsOf.times, pour.code), turnsOf.turns)),
@@ -56,7 +55,7 @@ export function planJob(facts: JobFacts, improveSeconds?: number): Answer<JobPla
     runs,
     steps: stepsOf(work, job),
     work,
-    shortfalls: shortfalls.value,
+    shortfalls: described.value.shortfalls,
     findings: [...planFindings(facts, turnsOf), ...asked.findings],
   });
 }
