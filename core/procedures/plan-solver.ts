@@ -102,7 +102,6 @@ function openModel(highs: Highs, model: Model): OpenModel {
         },
       });
     },
-    forbid: (column) => void model.changeColBounds(column, 0, 0),
     relaxed: (isOver, seconds = Infinity) => {
       model.clearIntegrality();
       allow(seconds);

@@ -46,7 +46,6 @@ export interface OpenModel {
   /** The number of the first column added. */
   addColumns(columns: readonly NewColumn[]): number;
   addRows(rows: readonly NewRow[]): void;
-  forbid(column: number): void;
   /** Without regard to whole numbers; null where it was ended or failed. */
   relaxed(isOver: () => boolean, seconds?: number): Relaxed | null;
   whole(limits: WholeLimits): WholeAnswer;
