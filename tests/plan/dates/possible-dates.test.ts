@@ -67,9 +67,9 @@ describe('the earliest date is the first on which nothing holds a pour back', ()
     ];
   for (const [what, pour, given, first, held] of cases)
     test(what, () => {
-      const { dates, heldBack } = possibleDates(pour, given, 3);
-      expect(dates.map((each) => each.pour.finishAt.slice(0, 10))[0]).toBe(first);
-      expect(dates).toHaveLength(3);
+      const { dates: found, heldBack } = possibleDates(pour, given, 3);
+      expect(found.map((each) => each.pour.finishAt.slice(0, 10))[0]).toBe(first);
+      expect(found).toHaveLength(3);
       expect(heldBack?.kind).toBe(held);
     });
 
@@ -82,20 +82,21 @@ describe('the earliest date is the first on which nothing holds a pour back', ()
   });
 
   test('its sides go with it by working days, over the weekend too', () => {
-    const { dates } = possibleDates(pourOf({ after: ['W0'] }), around({ times: withBefore }), 1);
-    expect(dates[0]?.pour.sides.map(({ setAt }) => setAt)).toEqual([
+    const [found] = possibleDates(pourOf({ after: ['W0'] }), around({ times: withBefore }), 1).dates;
+    expect(found?.pour.sides.map(({ setAt }) => setAt)).toEqual([
       '2026-03-05T07:00:00-05:00',
       '2026-03-06T07:00:00-05:00',
     ]);
-    expect(dates[0]?.pour.finishAt).toBe('2026-03-09T12:00:00-04:00');
+    expect(found?.pour.finishAt).toBe('2026-03-09T12:00:00-04:00');
   });
 });
 
+const shown = (text: string): string =>
+  chooseDates(dates(text))
+    .map(({ date, merits }) => [date.at, ...merits].join(' '))
+    .join(', ');
+
 describe('three of many', () => {
-  const shown = (text: string): string =>
-    chooseDates(dates(text))
-      .map(({ date, merits }) => [date.at, ...merits].join(' '))
-      .join(', ');
   test('earliest, cheapest and the first that breaks nothing are three', () =>
     expect(shown('2/500 1/400 0/450 0/460')).toBe('0 earliest, 1 cheapest, 2 breaks-nothing'));
   test('where one is all of it, the two next cheap ones that break nothing stand beside', () =>
