@@ -55,6 +55,17 @@ export function SettingsView(props: { readonly readOnly: boolean }): ReactNode {
           gangs are laid down to be cleaned: two picks in place of one
         </label>
       </section>
+      <section className="work-part" aria-label="Hire">
+        <h2>Hire</h2>
+        <NumberSetting
+          label="Working days that hired pieces are ordered ahead"
+          value={settings.hireLeadDays}
+          least={0}
+          most={60}
+          whole
+          onSet={(hireLeadDays) => edit.set({ hireLeadDays }, `order hire ${hireLeadDays} days ahead`)}
+        />
+      </section>
       <LabourPart edit={edit} />
       <CranesPart edit={edit} />
       <PadsPart edit={edit} />
