@@ -1,8 +1,12 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Answer } from '../../core/answer.ts';
 import { improveState, type ImproveState } from '../../core/host/improve-calls.ts';
 import { procedures } from '../../core/procedures/all.ts';
 import { makeDemo } from '../../seed-demo/make-demo.ts';
+import { largeJob, makeLargeBook } from '../bench/large-book.ts';
 import { aHost } from './a-host.ts';
 
 const job = 'TB26';
@@ -113,4 +117,34 @@ describe('looking for a better plan', () => {
     expect((await board()).proven).toBe(false);
     await host.close();
   }, 60_000);
+
+  test('of a large job is stopped long before its end, with a whole plan and an honest bound', async () => {
+    const folder = mkdtempSync(path.join(tmpdir(), 'regang-large-'));
+    const file = path.join(folder, 'large.regang');
+    const { turns } = await makeLargeBook(file, { seed: 1, pours: 75, weeks: 12 });
+    const { host } = aHost({ procedures });
+    try {
+      await host.call('host.open', { file });
+      const stateOf = async (name: string, input: object = {}): Promise<Search | null> => {
+        const answered = await host.call(`host.improve.${name}`, input);
+        return answered.ok ? improveState.parse(answered.value).search : null;
+      };
+      await stateOf('start', { job: largeJob, seconds: 3600 });
+      await expect
+        .poll(async () => (await stateOf('state'))?.best ?? null, { timeout: 30_000 })
+        .not.toBeNull();
+      const stopped = await stateOf('stop');
+      expect(stopped?.state).toBe('stopped');
+      expect(stopped?.seconds).toBeLessThan(60);
+      expect(stopped?.runs?.flatMap((run) => run.turns)).toHaveLength(turns);
+      const total = stopped?.best?.totalCents ?? 0;
+      expect(stopped?.boundCents).toBeGreaterThan(0.9 * total);
+      expect(stopped?.boundCents).toBeLessThan(total);
+      // It has ended for good.
+      expect(await stateOf('state')).toEqual(stopped);
+    } finally {
+      await host.close();
+      rmSync(folder, { recursive: true, force: true });
+    }
+  }, 90_000);
 });
