@@ -58,6 +58,7 @@ export function shortfallSheet(facts: ShortfallSheetFacts): Sheet {
       code: job.code,
       name: job.name,
       cells: [
+        ['Job', job.code],
         ['Shortfalls', String(lines.length)],
         ['Plan', `of entry ${changeNumber}`],
       ],
