@@ -22,6 +22,8 @@ export default defineConfig({
           name: 'doors',
           include: [doors],
           fileParallelism: false,
+          // As many browsers as there are cores.
+          maxConcurrency: 2,
           retry: process.env['CI'] === 'true' ? 1 : 0,
           testTimeout: 180_000,
           hookTimeout: 120_000,

@@ -134,7 +134,8 @@ async function refuseBooking(page: Page): Promise<void> {
   await slip.getByRole('button', { name: 'Book', exact: true }).click();
 }
 
-describe.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
+// Light and dark side by side: each has a browser of its own, and the two are most of the time a test run takes.
+describe.concurrent.each(['light', 'dark'] as const)('in %s', (colorScheme) => {
   doorTest('local', `nothing on any of ${screenRoutes.length} screens breaks a rule`, async () => {
     const door = await openDoor('local', { demo: true, context: contextOf(colorScheme) });
     await lookAt(

@@ -1,7 +1,7 @@
 // The screens by keyboard alone: Tab goes through each of them and out again, and what closes or is taken
 // out never leaves the focus nowhere.
 import type { Page } from 'playwright-core';
-import { expect } from 'vitest';
+import { describe, expect } from 'vitest';
 import { doorTest } from './door-test.ts';
 import { openDoor } from './doors.ts';
 import { goToScreen } from './go-to-screen.ts';
@@ -9,22 +9,26 @@ import { screenRoutes } from './screen-routes.ts';
 
 const mostStops = 120;
 
-doorTest('local', `Tab goes through each of ${screenRoutes.length} screens and comes out of it`, async () => {
-  await withPage(async (page) => {
-    for (const { name, address } of screenRoutes) {
-      await goToScreen(page, address);
-      await toTheTop(page);
-      const seen: string[] = [];
-      for (let press = 0; press < mostStops; press += 1) {
-        await page.keyboard.press('Tab');
-        const stop = await focused(page);
-        if (stop === 'nothing') break;
-        seen.push(stop);
+// In two halves side by side.
+describe.concurrent.each([0, 1])('every second screen from number %d on', (half) => {
+  const routes = screenRoutes.filter((_, index) => index % 2 === half);
+  doorTest('local', `Tab goes through each of ${routes.length} and comes out of it`, async () => {
+    await withPage(async (page) => {
+      for (const { name, address } of routes) {
+        await goToScreen(page, address);
+        await toTheTop(page);
+        const seen: string[] = [];
+        for (let press = 0; press < mostStops; press += 1) {
+          await page.keyboard.press('Tab');
+          const stop = await focused(page);
+          if (stop === 'nothing') break;
+          seen.push(stop);
+        }
+        // The seven screens and actions of the top, the units and theme of the foot, and something between.
+        expect(seen.length, name).toBeGreaterThan(10);
+        expect(seen.length, `${name} holds the focus: ${seen.slice(-3).join(', ')}`).toBeLessThan(mostStops);
       }
-      // The seven screens and actions of the top, the units and theme of the foot, and something between.
-      expect(seen.length, name).toBeGreaterThan(10);
-      expect(seen.length, `${name} holds the focus: ${seen.slice(-3).join(', ')}`).toBeLessThan(mostStops);
-    }
+    });
   });
 });
 

@@ -75,26 +75,26 @@ export function BookingsPart(props: {
       {readOnly || day.cranes.length === 0 ? (
         <p className="soft">{day.cranes.length === 0 ? 'No hours of a crane are set yet.' : ''}</p>
       ) : (
-        <BookingForm given={day} onKeep={keep} />
+        <NewBooking day={day} onKeep={keep} />
       )}
     </section>
   );
 }
 
-function BookingForm(props: {
-  readonly given: WorkDay;
+function NewBooking(props: {
+  readonly day: WorkDay;
   readonly onKeep: (booking: Booking) => Promise<void>;
 }): ReactNode {
-  const { given } = props;
+  const { day } = props;
   const { timeZone } = useZone();
   const id = useId();
-  const [draft, setDraft] = useState({ crane: given.cranes[0]?.crane ?? '', from: '', to: '', who: '' });
+  const [draft, setDraft] = useState({ crane: day.cranes[0]?.crane ?? '', from: '', to: '', who: '' });
   const [kind, setKind] = useState<Booking['kind']>('other-trade');
   const [wrong, setWrong] = useState<{ readonly field: 'from' | 'to'; readonly refusal: Refusal } | null>(
     null,
   );
   const submit = async (): Promise<void> => {
-    const noon = `${given.date}T12:00:00Z`;
+    const noon = `${day.date}T12:00:00Z`;
     const [from, to] = [readWhen(draft.from, noon, timeZone), readWhen(draft.to, noon, timeZone)];
     if (!from.ok) return setWrong({ field: 'from', refusal: from.error });
     if (!to.ok) return setWrong({ field: 'to', refusal: to.error });
@@ -134,11 +134,11 @@ function BookingForm(props: {
         void submit().catch(() => undefined);
       }}
     >
-      {given.cranes.length < 2 ? null : (
+      {day.cranes.length < 2 ? null : (
         <label className="field">
           <span className="field-label">Crane</span>
           <select value={draft.crane} onChange={(event) => setDraft({ ...draft, crane: event.target.value })}>
-            {given.cranes.map(({ crane }) => (
+            {day.cranes.map(({ crane }) => (
               <option key={crane}>{crane}</option>
             ))}
           </select>
