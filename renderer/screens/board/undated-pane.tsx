@@ -3,7 +3,6 @@
 import { type ReactNode, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { Link } from 'wouter';
-import { never } from '../../../core/answer.ts';
 import { useCore } from '../../client/core.tsx';
 import type { Output } from '../../client/shapes.ts';
 import { useApply } from '../../parts/changes/use-apply.ts';
@@ -11,6 +10,7 @@ import { useLiveNow } from '../../parts/live-now.ts';
 import { RefusalNote } from '../../parts/notes.tsx';
 import { dateWords, type TimeWords } from '../../parts/time-words.ts';
 import { useUnits } from '../../parts/units.tsx';
+import { notBeforeWords } from '../pours/place-words.ts';
 import type { BoardModel } from './board-rows.ts';
 import { breaksWords, heldBackWords, meritWords } from './date-words.ts';
 import { costWords } from './gang-words.ts';
@@ -215,20 +215,4 @@ function Placing(props: {
       </p>
     </>
   );
-}
-
-function notBeforeWords(why: NonNullable<Placed['placed'][number]['notBefore']>, words: TimeWords): string {
-  switch (why.kind) {
-    case 'crew':
-      return `not sooner: the crew is full ${dateWords(why.date)}`;
-    case 'component':
-      return `not sooner: ${why.missing} ${why.component} wanting ${dateWords(why.date)}`;
-    case 'first-day':
-    case 'after':
-    case 'stands-on':
-    case 'gate':
-      return heldBackWords(why, words);
-    default:
-      return never(why);
-  }
 }
