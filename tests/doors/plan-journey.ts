@@ -159,3 +159,15 @@ export async function endsTheDay(page: Page): Promise<void> {
   await next.click();
   await page.getByText('left over from Tue 3 Mar').first().waitFor();
 }
+
+/** On a job too large to be proven soon, the search is under way when it is stopped; its best is kept. */
+export async function stopsALongSearch(page: Page): Promise<void> {
+  await goToScreen(page, '/board?pane=better');
+  const better = pane(page, 'A better plan');
+  await better.getByRole('radio', { name: '10 min' }).click();
+  await better.getByRole('button', { name: 'Look', exact: true }).click();
+  await better.getByText(/^Looking: [1-9]\d* s of at most 600 s$/u).waitFor();
+  await better.getByRole('button', { name: 'Stop and keep its best' }).click();
+  await better.getByText('Its best is the plan of the board now').waitFor();
+  await better.getByText(/^Stopped after \d+ s/u).waitFor();
+}
